@@ -28,3 +28,8 @@ export const bad = (field: string, says: string, amount?: number): { readonly ok
 export function unreachable(never: never): never {
   throw new Error(`A case was forgotten: ${JSON.stringify(never)}`);
 }
+
+/** An answer that may fail for several reasons at once: all of them are told. */
+export type ManyResult<Value> =
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
