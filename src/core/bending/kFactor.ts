@@ -52,7 +52,7 @@ const DIN_RATIO_OF_ZERO = 10 ** -1.3;
  * At r/t = 5 the logarithm gives 0.9995, so there k steps by 0.0005.
  *
  * DIN also sets the whole deduction to 0 for opening angles above 165° (turned less than 15°), as negligible beside its whole
- * millimetres. We keep the formula there: it runs on smoothly to 0, and a hole may not be out by the 0.1 to 0.5 mm at stake.
+ * millimetres. We keep the formula there: it runs on smoothly to 0, and a hole may not be out by the 0.1 to 0.5 mm at stake (up to 3 mm sheet).
  */
 function din6935K(radius: number, thickness: number): Result<number> {
   const ratio = radius / thickness;

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bendAllowance } from '../../../src/core/bending/bendAllowance';
 import { bendFigures } from '../../../src/core/bending/bendFigures';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bendFigures } from '../../../src/core/bending/bendFigures';
 import { developedByDeductions, developedByStraights } from '../../../src/core/bending/developedLength';

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { setback } from '../../../src/core/bending/setback';
 import type { AllowanceRule, MeasuredDeduction } from '../../../src/core/bending/types';
 import type { Result } from '../../../src/core/result';
