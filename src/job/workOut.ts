@@ -1,0 +1,60 @@
+/** Everything that follows from one part of a job: numbers, layout, blank, bent part, checks, or what stands in the way. */
+import { checkPart } from '../core/checks/checkPart';
+import { fold } from '../core/part/fold';
+import { layOut, type WalkableLayout } from '../core/part/layOut';
+import { unfold } from '../core/part/unfold';
+import type { Blank, Finding, Folded } from '../core/part/layoutTypes';
+import { jobField } from './partFields';
+import { resolvePart, type ResolvedPart } from './resolve';
+import type { Job } from './schema';
+
+/** A field at fault: its path in the job and the sentence that stands under it. */
+export interface FieldProblem {
+  readonly field: string;
+  readonly says: string;
+}
+
+/** The geometry of a part that can be drawn. */
+export interface Shape {
+  readonly layout: WalkableLayout;
+  readonly blank: Blank;
+  readonly folded: Folded;
+}
+
+export interface WorkedOut {
+  readonly resolved: ResolvedPart;
+  /** Undefined while a field is at fault. */
+  readonly shape: Shape | undefined;
+  readonly problems: readonly FieldProblem[];
+  readonly findings: readonly Finding[];
+}
+
+/** Works out one part from scratch. The part's id must be in the job. */
+export function workOut(job: Job, partId: string): WorkedOut {
+  const resolved = resolvePart(job, partId);
+  if (!resolved.part) return { resolved, shape: undefined, problems: resolved.problems, findings: [] };
+  const laid = layOut(resolved.part);
+  if (!laid.ok) {
+    const problems = laid.problems.map(({ field, says }) => ({ field: jobField(job, partId, field), says }));
+    return { resolved, shape: undefined, problems: [...resolved.problems, ...problems], findings: [] };
+  }
+  const layout = laid.value;
+  const blank = unfold(layout);
+  const metal = job.stocks.find((stock) => stock.id === job.parts.find((part) => part.id === partId)?.stock)?.metal ?? 'other';
+  return {
+    resolved,
+    shape: { layout, blank, folded: fold(layout) },
+    problems: resolved.problems,
+    findings: checkPart(layout, blank, metal),
+  };
+}
+
+/** Whether the part may go out: every field holds, and no check says stop. */
+export const canGoOut = (worked: WorkedOut): boolean =>
+  worked.shape !== undefined && worked.problems.length === 0 && !worked.findings.some((f) => f.level === 'stop');
+
+/** All sentences that keep a part from going out. */
+export const whyNot = (worked: WorkedOut): readonly string[] => [
+  ...worked.problems.map((p) => p.says),
+  ...worked.findings.filter((f) => f.level === 'stop').map((f) => f.says),
+];
