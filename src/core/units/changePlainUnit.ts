@@ -1,7 +1,7 @@
 import { evaluate, type EntryContext, type Wanted } from './evaluate';
 import { parse, type Expression } from './parse';
-import { isPlain, reckon, type Amount } from './reckon';
-import { MM_PER_INCH, type PlainUnit } from './unitWords';
+import { isPlain, plainAsLength, reckon, type Amount } from './reckon';
+import type { PlainUnit } from './unitWords';
 
 /** Two values that differ by less than this share of themselves are one: only the order of roundings differs. */
 const SAME_SHARE = 1e-12;
@@ -42,8 +42,7 @@ function amountOf(text: string, wanted: Wanted | 'size', context: EntryContext):
   const { amount, takenAsLength } = worked.value;
   if (wanted !== 'size' && !evaluate(text, wanted, context).ok) return null;
   if (wanted !== 'length' || !isPlain(amount)) return { amount, takenAsLength };
-  const value = amount.value * (context.plain === 'in' ? MM_PER_INCH : 1);
-  return { amount: { value, length: 1, angle: 0 }, takenAsLength: [...takenAsLength, read.value] };
+  return { amount: plainAsLength(amount, context.plain), takenAsLength: [...takenAsLength, read.value] };
 }
 
 function sameAmount(a: Amount, b: Amount): boolean {
@@ -54,7 +53,7 @@ function sameAmount(a: Amount, b: Amount): boolean {
 /** Writes the unit after each piece, from the last to the first so that the places before stay right. */
 function writeUnits(text: string, pieces: readonly Expression[], unit: PlainUnit, everyBracket: boolean): string {
   return [...pieces]
-    .sort((a, b) => b.start - a.start)
+    .toSorted((a, b) => b.start - a.start)
     .reduce((written, { start, end, kind }) => {
       const piece = text.slice(start, end);
       const whole = kind === 'binary' || everyBracket ? `(${piece})` : piece;

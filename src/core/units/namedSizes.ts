@@ -73,16 +73,14 @@ export function resolveSizes(sizes: readonly NamedSize[], given: { readonly thic
   const faults = new Map<string, Problem>();
   for (const name of GIVEN_SIZES) {
     if (Number.isFinite(given[name]) && Math.abs(given[name]) <= MOST_MM) values.set(name, { value: given[name], dimension: 'length' });
-    else faults.set(name, bad('text', `The stock gives no ${name}. Set it there.`).problem);
   }
 
   const texts = new Map<string, string>();
   for (const size of sizes) {
     const checked = checkName(size.name);
-    const name = sameSpelling(size.name);
-    if (!checked.ok) {
-      if (!GIVEN_SIZES.some((word) => word === name)) faults.set(name, checked.problem);
-    } else if (texts.has(name)) faults.set(name, bad('name', `There are two sizes called ${name}. Give one of them another name.`).problem);
+    if (!checked.ok) continue;
+    const name = checked.value;
+    if (texts.has(name)) faults.set(name, bad('name', `There are two sizes called ${name}. Give one of them another name.`).problem);
     else texts.set(name, size.text);
   }
 
@@ -188,7 +186,7 @@ function namesIn(expression: Expression): readonly string[] {
   for (let part = left.pop(); part !== undefined; part = left.pop()) {
     if (part.kind === 'name') names.add(part.name);
     else if (part.kind === 'binary') left.push(part.right, part.left);
-    else if (part.kind === 'call') left.push(...[...part.values].reverse());
+    else if (part.kind === 'call') left.push(...part.values.toReversed());
     else if (part.kind !== 'number' && part.kind !== 'feetAndInches') left.push(part.of);
   }
   return [...names];

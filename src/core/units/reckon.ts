@@ -2,7 +2,7 @@ import { bad, good, unreachable, type Problem, type Result } from '../result';
 import type { Expression } from './parse';
 import { shown, shownNumber } from './refuse';
 import { suggestName } from './suggestName';
-import { MM_PER_INCH, RAD_PER_DEGREE, type FunctionName, type PlainUnit } from './unitWords';
+import { inUnit, PLAIN_ANGLE, PLAIN_UNITS, RAD_PER_DEGREE, type FunctionName, type PlainUnit } from './unitWords';
 
 /** A named size worked out: mm, rad, or a plain number. */
 export interface SizeValue {
@@ -31,8 +31,6 @@ export interface Reckoned {
   readonly takenAsLength: readonly Expression[];
 }
 
-const MM_PER_PLAIN: Readonly<Record<PlainUnit, number>> = { mm: 1, in: MM_PER_INCH };
-
 /** tan grows past any use within this much (rad) of a right angle; there 1 mm would become a kilometre. */
 const TAN_HAS_NO_VALUE = 1e-6;
 
@@ -51,10 +49,10 @@ export function kindOf(amount: Amount): string {
 }
 
 /** A plain number as a length (mm) by the job's rule for plain numbers. */
-export const plainAsLength = (amount: Amount, plain: PlainUnit): Amount => ({ value: amount.value * MM_PER_PLAIN[plain], length: 1, angle: 0 });
+export const plainAsLength = (amount: Amount, plain: PlainUnit): Amount => ({ value: inUnit(amount.value, PLAIN_UNITS[plain]), length: 1, angle: 0 });
 
 /** A plain number as an angle: degrees. */
-export const plainAsAngle = (amount: Amount): Amount => ({ value: amount.value * RAD_PER_DEGREE, length: 0, angle: 1 });
+export const plainAsAngle = (amount: Amount): Amount => ({ value: inUnit(amount.value, PLAIN_ANGLE), length: 0, angle: 1 });
 
 /**
  * Works out an expression. A plain number that is added to, taken from or compared with a length counts in the plain unit, with an
@@ -98,7 +96,7 @@ export function reckon(expression: Expression, text: string, context: EntryConte
       case '*':
         return checked({ value: left.value * right.value, length: left.length + right.length, angle: left.angle + right.angle });
       case '/':
-        if (right.value === 0) return fail(`this divides by zero: ${read(part.right)} is 0.`);
+        if (right.value === 0) return fail(part.right.kind === 'number' ? 'this divides by zero.' : `this divides by zero: ${read(part.right)} is 0.`);
         return checked({ value: left.value / right.value, length: left.length - right.length, angle: left.angle - right.angle });
       case '+':
       case '-': {
@@ -202,8 +200,8 @@ export function reckon(expression: Expression, text: string, context: EntryConte
       case 'withUnit': {
         const of = work(part.of);
         if (of === null) return null;
-        if (!isPlain(of)) return fail(`${read(part.of)} is already ${kindOf(of)}. Take ${part.unit.word} out.`);
-        return checked({ value: of.value * part.unit.size, length: part.unit.dimension === 'length' ? 1 : 0, angle: part.unit.dimension === 'angle' ? 1 : 0 });
+        if (!isPlain(of)) return fail(`${read(part.of)} is already ${kindOf(of)}. Take the unit after it out.`);
+        return checked({ value: inUnit(of.value, part.unit), length: part.unit.dimension === 'length' ? 1 : 0, angle: part.unit.dimension === 'angle' ? 1 : 0 });
       }
       case 'feetAndInches': {
         const feet = work(part.feet);

@@ -47,7 +47,7 @@ export function tokenise(text: string): readonly Token[] {
       at += character.length;
       continue;
     }
-    const token = tokenAt(text, at, character, spaceBefore);
+    const token = tokenAt(text, at, character, spaceBefore, tokens[tokens.length - 1]);
     tokens.push(token);
     at = token.end;
     spaceBefore = false;
@@ -56,7 +56,7 @@ export function tokenise(text: string): readonly Token[] {
   return tokens;
 }
 
-function tokenAt(text: string, start: number, character: string, spaceBefore: boolean): Token {
+function tokenAt(text: string, start: number, character: string, spaceBefore: boolean, before: Token | undefined): Token {
   const one = { text: character, start, end: start + character.length, spaceBefore };
   const operator = OPERATORS.get(character);
   if (operator !== undefined) return { ...one, kind: 'operator', text: operator };
@@ -76,13 +76,20 @@ function tokenAt(text: string, start: number, character: string, spaceBefore: bo
   if (run !== undefined) return { kind: 'number', text: run, start, end: start + run.length, spaceBefore };
   if (character === ',' || character === ';') return { ...one, kind: 'separator' };
   if (!startsName(character)) return { ...one, kind: 'strange' };
-  let end = one.end;
-  for (const next of text.slice(end)) {
-    if (!continuesName(next)) break;
-    end += next.length;
+  const afterNumber = !spaceBefore && (before?.kind === 'number' || before?.kind === 'glyph');
+  let end = afterNumber ? start + lettersBeforeDigit(text, start) : start;
+  if (unitCalled(text.slice(start, end)) === undefined) {
+    end = one.end;
+    for (const next of text.slice(end)) {
+      if (!continuesName(next)) break;
+      end += next.length;
+    }
   }
   const word = text.slice(start, end);
   const called = unitCalled(word);
   const whole = { text: word, start, end, spaceBefore };
   return called === undefined ? { ...whole, kind: 'word' } : { ...whole, kind: 'unit', unit: called };
 }
+
+/** In `1ft3in` the unit ends where the next number begins, although a name could go on: how many letters stand before a digit. */
+const lettersBeforeDigit = (text: string, start: number): number => /^[a-z]+(?=\d)/i.exec(text.slice(start))?.[0].length ?? 0;

@@ -8,21 +8,25 @@ export type PlainUnit = 'mm' | 'in';
 export interface Unit {
   readonly word: 'mm' | 'cm' | 'm' | 'in' | 'ft' | 'thou' | 'deg' | 'rad';
   readonly dimension: 'length' | 'angle';
-  /** One of this unit in mm or rad. */
-  readonly size: number;
+  /** One of this unit is times / over in mm or rad. As two whole numbers 3/8 in comes out as 9.525 mm to the last figure. */
+  readonly times: number;
+  readonly over: number;
 }
+
+/** So many of a unit, in mm or rad. */
+export const inUnit = (count: number, unit: Unit): number => (count * unit.times) / unit.over;
 
 export const MM_PER_INCH = 25.4;
 export const RAD_PER_DEGREE = Math.PI / 180;
 
-const MM: Unit = { word: 'mm', dimension: 'length', size: 1 };
-const INCH: Unit = { word: 'in', dimension: 'length', size: MM_PER_INCH };
-const FOOT: Unit = { word: 'ft', dimension: 'length', size: 304.8 };
-const DEGREE: Unit = { word: 'deg', dimension: 'angle', size: RAD_PER_DEGREE };
-const CENTIMETRE: Unit = { word: 'cm', dimension: 'length', size: 10 };
-const METRE: Unit = { word: 'm', dimension: 'length', size: 1000 };
-const THOU: Unit = { word: 'thou', dimension: 'length', size: 0.0254 };
-const RADIAN: Unit = { word: 'rad', dimension: 'angle', size: 1 };
+const MM: Unit = { word: 'mm', dimension: 'length', times: 1, over: 1 };
+const INCH: Unit = { word: 'in', dimension: 'length', times: 254, over: 10 };
+const FOOT: Unit = { word: 'ft', dimension: 'length', times: 3048, over: 10 };
+const DEGREE: Unit = { word: 'deg', dimension: 'angle', times: Math.PI, over: 180 };
+const CENTIMETRE: Unit = { word: 'cm', dimension: 'length', times: 10, over: 1 };
+const METRE: Unit = { word: 'm', dimension: 'length', times: 1000, over: 1 };
+const THOU: Unit = { word: 'thou', dimension: 'length', times: 254, over: 10_000 };
+const RADIAN: Unit = { word: 'rad', dimension: 'angle', times: 1, over: 1 };
 
 const UNITS: ReadonlyMap<string, Unit> = new Map([
   ['mm', MM],
@@ -53,6 +57,10 @@ export const unitCalled = (word: string): Unit | undefined => UNITS.get(word.toL
 
 /** The unit for a foot, inch or degree mark. */
 export const unitMarked = (mark: string): Unit | undefined => MARKS.get(mark);
+
+/** What a plain number counts as where a length or an angle is wanted. */
+export const PLAIN_UNITS: Readonly<Record<PlainUnit, Unit>> = { mm: MM, in: INCH };
+export const PLAIN_ANGLE: Unit = DEGREE;
 
 /** Two foot marks close together are an inch mark. */
 export const DOUBLE_MARK: Unit = INCH;
