@@ -1,0 +1,154 @@
+/** One leg as a solid in its own frame: faces, walls, edge lines. The marked face is z = 0, the metal lies below it. */
+import { ShapeUtils, Vector2 } from 'three';
+import type { Arc, ClosedPath } from '../../core/geometry/types';
+import type { LegCutout, LegLayout } from '../../core/part/layoutTypes';
+import { ringOf } from './chords';
+import type { Ring } from './chords';
+
+/** A stretch of the triangle list, counted in indices. */
+export interface Run {
+  readonly start: number;
+  readonly count: number;
+}
+
+/** A solid as plain arrays. Its triangles are closed, and anticlockwise seen from outside. */
+export interface SolidMesh {
+  /** x, y, z in turn, mm. */
+  readonly positions: Float64Array;
+  /** Three vertices each. */
+  readonly triangles: Uint32Array;
+  readonly faces: { readonly marked: Run; readonly back: Run; readonly walls: Run };
+  /** Edge lines: two ends each, x, y, z in turn. */
+  readonly edges: Float64Array;
+}
+
+/** Walls and rims of one opening. */
+export interface OpeningMesh {
+  /** Index of the cut-out in the leg's list. */
+  readonly cutout: number;
+  readonly walls: Run;
+  /** The opening's stretch of `edges`, counted in numbers. */
+  readonly edges: Run;
+}
+
+export interface LegMesh extends SolidMesh {
+  readonly openings: readonly OpeningMesh[];
+  /** Arcs of the outline that bulge outwards: turned sideways, they show a line where the wall turns from view. */
+  readonly rounds: readonly Arc[];
+  readonly thickness: number;
+}
+
+const vectors = (ring: Ring): Vector2[] => {
+  const all: Vector2[] = [];
+  for (let i = 0; i < ring.points.length; i += 2) all.push(new Vector2(ring.points[i], ring.points[i + 1]));
+  return all;
+};
+
+/** Lines of a wall: its two rims, and one down each corner. */
+function wallEdges(into: number[], ring: Ring, bottom: number): void {
+  const { points } = ring;
+  for (let i = 0; i < points.length; i += 2) {
+    const j = (i + 2) % points.length;
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = [points[i], points[i + 1], points[j], points[j + 1]];
+    into.push(x1, y1, 0, x2, y2, 0);
+  }
+  for (let i = 0; i < points.length; i += 2) {
+    const j = (i + 2) % points.length;
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = [points[i], points[i + 1], points[j], points[j + 1]];
+    into.push(x1, y1, bottom, x2, y2, bottom);
+  }
+  for (const corner of ring.corners) {
+    const [x = 0, y = 0] = [points[2 * corner], points[2 * corner + 1]];
+    into.push(x, y, 0, x, y, bottom);
+  }
+}
+
+/**
+ * The solid of one leg. Openings that enclose nothing are left out; openings that cross each other or the edge give a
+ * solid that is only drawn approximately (the checks name such a part).
+ * @param thickness mm
+ */
+export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickness: number): LegMesh {
+  const outline = ringOf({ kind: 'path', segments: plan });
+  const holes = cutouts.map((c) => ({ cutout: c.cutout, ring: ringOf(c.contour) })).filter((h) => h.ring.points.length >= 6);
+  const rings = [outline, ...holes.map((h) => h.ring)];
+  const count = rings.reduce((sum, ring) => sum + ring.points.length / 2, 0);
+
+  const positions = new Float64Array(count * 6);
+  let at = 0;
+  for (const ring of rings) {
+    for (let i = 0; i < ring.points.length; i += 2) {
+      const [x = 0, y = 0] = [ring.points[i], ring.points[i + 1]];
+      positions.set([x, y, 0], at * 3);
+      positions.set([x, y, -thickness], (count + at) * 3);
+      at++;
+    }
+  }
+
+  const flat = outline.points.length < 6 ? [] : ShapeUtils.triangulateShape(vectors(outline), holes.map((h) => vectors(h.ring)));
+  const triangles = new Uint32Array(flat.length * 6 + count * 6);
+  let next = 0;
+  for (const [a = 0, b = 0, c = 0] of flat) {
+    triangles[next++] = a;
+    triangles[next++] = b;
+    triangles[next++] = c;
+  }
+  for (const [a = 0, b = 0, c = 0] of flat) {
+    triangles[next++] = count + a;
+    triangles[next++] = count + c;
+    triangles[next++] = count + b;
+  }
+
+  const edges: number[] = [];
+  let first = 0;
+  const wall = (ring: Ring, facing: 'out' | 'in'): { walls: Run; edges: Run } => {
+    const n = ring.points.length / 2;
+    const start = next;
+    for (let i = 0; i < n; i++) {
+      const a = first + i;
+      const b = first + ((i + 1) % n);
+      const [p, q] = facing === 'out' ? [a, b] : [b, a];
+      triangles.set([p, count + p, count + q, p, count + q, q], next);
+      next += 6;
+    }
+    first += n;
+    const edgeStart = edges.length;
+    wallEdges(edges, ring, -thickness);
+    return { walls: { start, count: next - start }, edges: { start: edgeStart, count: edges.length - edgeStart } };
+  };
+  const outer = wall(outline, 'out');
+  const openings = holes.map((h) => ({ cutout: h.cutout, ...wall(h.ring, 'in') }));
+
+  return {
+    positions,
+    triangles,
+    faces: {
+      marked: { start: 0, count: flat.length * 3 },
+      back: { start: flat.length * 3, count: flat.length * 3 },
+      walls: outer.walls,
+    },
+    openings,
+    edges: Float64Array.from(edges),
+    rounds: plan.filter((s) => s.kind === 'arc' && s.sweep > 0) as readonly Arc[],
+    thickness,
+  };
+}
+
+function sameValue(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Array.isArray(a)) {
+    return Array.isArray(b) && a.length === b.length && a.every((item, i) => sameValue(item, b[i]));
+  }
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((key) => sameValue((a as Record<string, unknown>)[key], (b as Record<string, unknown>)[key]))
+  );
+}
+
+/**
+ * Whether two legs make the same solid. Compared by value, number by number: every edit lays the whole part out afresh,
+ * and this costs less than a key and cannot take two different legs for one.
+ */
+export const sameSolid = (a: LegLayout, b: LegLayout): boolean => sameValue(a.plan, b.plan) && sameValue(a.cutouts, b.cutouts);
