@@ -1,15 +1,14 @@
 import type { Bounds } from '../../core/geometry/types';
-import { bad, good } from '../../core/result';
+import { good } from '../../core/result';
 import type { Result } from '../../core/result';
 import type { Drawing } from '../../drawing/entities';
 import type { Job } from '../../job/schema';
+import { MM_PER_INCH } from '../../core/units/unitWords';
+import { unwritable } from '../checkDrawing';
 import { finish } from './finish';
 import { planLayers } from './layers';
 import { rawDxf } from './rawDxf';
 import { dxfShapes } from './shapes';
-
-/** By definition of the inch (international yard and pound agreement, 1959). */
-const MM_PER_INCH = 25.4;
 
 const scaled = (b: Bounds, scale: number): Bounds => ({
   minX: b.minX * scale,
@@ -29,10 +28,11 @@ const scaled = (b: Bounds, scale: number): Bounds => ({
 export function writeDxf(drawing: Drawing, settings: Pick<Job['dxf'], 'unit' | 'layers'>): Result<string> {
   const plan = planLayers(drawing, settings.layers);
   if (!plan.ok) return plan;
+  const problem = unwritable(drawing);
+  if (problem) return { ok: false, problem };
   const unitsPerMm = settings.unit === 'mm' ? 1 : 1 / MM_PER_INCH;
   const shapes = dxfShapes(drawing, plan.value, unitsPerMm);
   if (!shapes.ok) return shapes;
-  if (!Object.values(drawing.bounds).every(Number.isFinite)) return bad('drawing', 'The size of this drawing is not known. Use the cut drawing.');
   const { layers } = plan.value;
   const raw = rawDxf(shapes.value, layers.length, settings.unit);
   return good(finish(raw, layers, scaled(drawing.bounds, unitsPerMm), settings.unit));
