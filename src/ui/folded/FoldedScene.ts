@@ -107,7 +107,7 @@ export class FoldedScene {
       const kept = this.legs[i];
       const entry = kept && kept.solid.thickness === thickness && sameSolid(kept.layout, leg) ? { ...kept, layout: leg } : undefined;
       const solid = entry?.solid ?? legMesh(leg.plan, leg.cutouts, thickness);
-      const made = entry ?? { layout: leg, solid, piece: new Piece(solid, solid.openings, materials) };
+      const made = entry ?? { layout: leg, solid, piece: new Piece(solid, materials) };
       if (entry) entry.piece.paint(materials);
       made.piece.moveTo(frame);
       return [made];
@@ -117,7 +117,7 @@ export class FoldedScene {
       const materials = this.palette.forBend(bend, isChosen);
       const kept = this.bends[i];
       const isKept = kept && kept.thickness === thickness && sameBend(kept.bend, bend);
-      const piece = isKept ? kept.piece : new Piece(bendMesh(bend, thickness), [], materials);
+      const piece = isKept ? kept.piece : new Piece(bendMesh(bend, thickness), materials);
       if (isKept) piece.paint(materials);
       piece.moveTo(bend.frame);
       return { bend, thickness, piece };
@@ -239,6 +239,12 @@ export class FoldedScene {
 
   private drawTurns({ layout, folded, look }: Shown, towards: Point3): void {
     const [ink, blue]: [number[], number[]] = [[], []];
+    // A stale shape is all dashes; these lines, made anew for each view, have none and are left out.
+    if (look.stale) {
+      this.inkTurns.put([]);
+      this.blueTurns.put([]);
+      return;
+    }
     const lines = (kind: Pick['kind'], leg: number): number[] =>
       look.chosen?.kind === kind && look.chosen.leg === layout.part.legs[leg]?.id ? blue : ink;
     this.legs.forEach(({ solid }, i) => {
@@ -246,9 +252,8 @@ export class FoldedScene {
       if (frame) lines('leg', i).push(...legSilhouette(frame, solid.rounds, solid.thickness, towards));
     });
     for (const { bend, thickness } of this.bends) lines('bend', bend.leg).push(...bendSilhouette(bend, thickness, towards));
-    this.inkTurns.fill(ink);
-    this.blueTurns.fill(blue);
-    if (look.stale) for (const set of [this.inkTurns, this.blueTurns]) set.object.computeLineDistances();
+    this.inkTurns.put(ink);
+    this.blueTurns.put(blue);
   }
 
   dispose(): void {

@@ -29,7 +29,7 @@ export class LineSet {
   }
 
   /** @param ends x, y, z in turn, two ends for each line */
-  fill(ends: readonly number[]): void {
+  put(ends: readonly number[]): void {
     if (ends.length > this.buffer.array.length) this.buffer = this.roomFor(Math.ceil((ends.length / NUMBERS_PER_LINE) * 1.5));
     this.buffer.array.set(ends);
     this.buffer.needsUpdate = true;

@@ -8,12 +8,15 @@ import type { FoldedColours } from './colours';
 import type { PieceMaterials } from './Piece';
 
 const INK_PX = 1.3;
+/** Rims of holes: small in the view, and thicker lines would fill them. */
+const RIM_PX = 1.1;
 const BLUE_PX = 2.6;
 const DASH_PX = { dash: 6, gap: 4 };
 
 export class Palette {
   private readonly faces = new Map<string, MeshBasicMaterial>();
   readonly ink = new LineMaterial({ linewidth: INK_PX });
+  readonly rim = new LineMaterial({ linewidth: RIM_PX });
   readonly blue = new LineMaterial({ linewidth: BLUE_PX });
   private colours: FoldedColours | undefined;
 
@@ -21,8 +24,9 @@ export class Palette {
   take(colours: FoldedColours, stale: boolean): void {
     this.colours = colours;
     this.ink.color.set(stale ? colours.faded : colours.ink);
+    this.rim.color.set(stale ? colours.faded : colours.ink);
     this.blue.color.set(colours.blue);
-    for (const lines of [this.ink, this.blue]) {
+    for (const lines of this.lines()) {
       lines.dashed = stale;
       lines.dashSize = DASH_PX.dash;
       lines.gapSize = DASH_PX.gap;
@@ -31,8 +35,11 @@ export class Palette {
 
   /** Dashes keep their length on the screen. @param scale px for one mm */
   setScale(scale: number): void {
-    this.ink.dashScale = scale;
-    this.blue.dashScale = scale;
+    for (const lines of this.lines()) lines.dashScale = scale;
+  }
+
+  private lines(): readonly LineMaterial[] {
+    return [this.ink, this.rim, this.blue];
   }
 
   private face(colour: string): MeshBasicMaterial {
@@ -59,6 +66,7 @@ export class Palette {
       walls,
       openings: this.face(colours.tones.edge),
       lines: isChosen ? this.blue : this.ink,
+      rims: this.rim,
     };
     return cutout === undefined
       ? materials
@@ -79,7 +87,6 @@ export class Palette {
 
   dispose(): void {
     for (const material of this.faces.values()) material.dispose();
-    this.ink.dispose();
-    this.blue.dispose();
+    for (const lines of this.lines()) lines.dispose();
   }
 }

@@ -5,14 +5,16 @@ import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
 import type { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js';
 import type { Frame } from '../../core/geometry/types';
-import type { OpeningMesh, SolidMesh } from './legMesh';
+import type { LegMesh, SolidMesh } from './legMesh';
 
 export interface PieceMaterials {
   readonly marked: Material;
   readonly back: Material;
   readonly walls: Material;
   readonly openings: Material;
+  /** Outer edges; edges of openings. */
   readonly lines: LineMaterial;
+  readonly rims: LineMaterial;
   /** For the one cut-out that is chosen, if it is on this piece. */
   readonly chosen?: { readonly cutout: number; readonly walls: Material; readonly lines: LineMaterial };
 }
@@ -33,25 +35,32 @@ const matrixOf = (frame: Frame): Matrix4 =>
     0, 0, 0, 1,
   );
 
+const isLeg = (solid: SolidMesh | LegMesh): solid is LegMesh => 'openings' in solid;
+
 export class Piece {
   readonly mesh: Mesh<BufferGeometry, Material[]>;
-  private readonly lines: LineSegments2;
-  private rim: { readonly cutout: number; readonly lines: LineSegments2 } | undefined;
+  private readonly edges: LineSegments2;
+  private readonly rims: LineSegments2 | undefined;
+  private chosenRim: { readonly cutout: number; readonly lines: LineSegments2 } | undefined;
   private hasDistances = false;
 
-  constructor(private readonly solid: SolidMesh, private readonly openings: readonly OpeningMesh[], materials: PieceMaterials) {
+  constructor(private readonly solid: SolidMesh | LegMesh, materials: PieceMaterials) {
     const geometry = new BufferGeometry();
     geometry.setAttribute('position', new BufferAttribute(new Float32Array(solid.positions), 3));
     geometry.setIndex(new BufferAttribute(solid.triangles, 1));
     this.mesh = new Mesh(geometry, []);
     this.mesh.frustumCulled = false;
     this.mesh.matrixAutoUpdate = false;
-    this.lines = lineObject(new Float32Array(solid.edges), materials.lines);
-    this.mesh.add(this.lines);
+    this.edges = lineObject(new Float32Array(solid.edges), materials.lines);
+    this.mesh.add(this.edges);
+    if (isLeg(solid) && solid.rims.length > 0) {
+      this.rims = lineObject(new Float32Array(solid.rims), materials.rims);
+      this.mesh.add(this.rims);
+    }
     this.paint(materials);
   }
 
-  paint({ marked, back, walls, openings, lines, chosen }: PieceMaterials): void {
+  paint({ marked, back, walls, openings, lines, rims, chosen }: PieceMaterials): void {
     this.mesh.material = [marked, back, walls, openings, chosen?.walls ?? openings];
     const { geometry } = this.mesh;
     const { faces } = this.solid;
@@ -61,7 +70,7 @@ export class Piece {
     geometry.addGroup(faces.walls.start, faces.walls.count, 2);
     // Neighbouring openings of one colour are one group: a group is a draw call.
     let open: { start: number; count: number; material: number } | undefined;
-    for (const opening of this.openings) {
+    for (const opening of isLeg(this.solid) ? this.solid.openings : []) {
       const material = opening.cutout === chosen?.cutout ? 4 : 3;
       if (open?.material === material) open.count += opening.walls.count;
       else {
@@ -71,31 +80,29 @@ export class Piece {
     }
     if (open) geometry.addGroup(open.start, open.count, open.material);
 
-    this.lines.material = lines;
+    this.edges.material = lines;
+    if (this.rims) this.rims.material = rims;
     if (lines.dashed && !this.hasDistances) {
-      this.lines.computeLineDistances();
+      this.edges.computeLineDistances();
+      this.rims?.computeLineDistances();
       this.hasDistances = true;
     }
-    this.paintRim(chosen);
+    this.paintChosenRim(chosen);
   }
 
-  private paintRim(chosen: PieceMaterials['chosen']): void {
-    if (this.rim && this.rim.cutout !== chosen?.cutout) {
-      this.rim.lines.removeFromParent();
-      this.rim.lines.geometry.dispose();
-      this.rim = undefined;
+  private paintChosenRim(chosen: PieceMaterials['chosen']): void {
+    if (this.chosenRim && this.chosenRim.cutout !== chosen?.cutout) {
+      this.chosenRim.lines.removeFromParent();
+      this.chosenRim.lines.geometry.dispose();
+      this.chosenRim = undefined;
     }
-    if (!chosen) return;
-    if (!this.rim) {
-      const ends = this.openings
-        .filter((o) => o.cutout === chosen.cutout)
-        .flatMap((o) => [...this.solid.edges.subarray(o.edges.start, o.edges.start + o.edges.count)]);
-      if (ends.length === 0) return;
-      this.rim = { cutout: chosen.cutout, lines: lineObject(new Float32Array(ends), chosen.lines) };
-      this.rim.lines.renderOrder = 2;
-      this.mesh.add(this.rim.lines);
-    }
-    this.rim.lines.material = chosen.lines;
+    if (!chosen || this.chosenRim || !isLeg(this.solid)) return;
+    const { openings, rims } = this.solid;
+    const ends = openings.filter((o) => o.cutout === chosen.cutout).flatMap((o) => [...rims.subarray(o.rim.start, o.rim.start + o.rim.count)]);
+    if (ends.length === 0) return;
+    this.chosenRim = { cutout: chosen.cutout, lines: lineObject(new Float32Array(ends), chosen.lines) };
+    this.chosenRim.lines.renderOrder = 2;
+    this.mesh.add(this.chosenRim.lines);
   }
 
   moveTo(frame: Frame): void {
@@ -106,7 +113,8 @@ export class Piece {
   dispose(): void {
     this.mesh.removeFromParent();
     this.mesh.geometry.dispose();
-    this.lines.geometry.dispose();
-    this.rim?.lines.geometry.dispose();
+    this.edges.geometry.dispose();
+    this.rims?.geometry.dispose();
+    this.chosenRim?.lines.geometry.dispose();
   }
 }

@@ -18,7 +18,7 @@ export interface SolidMesh {
   /** Three vertices each. */
   readonly triangles: Uint32Array;
   readonly faces: { readonly marked: Run; readonly back: Run; readonly walls: Run };
-  /** Edge lines: two ends each, x, y, z in turn. */
+  /** Lines of the outer edges: two ends each, x, y, z in turn. */
   readonly edges: Float64Array;
 }
 
@@ -27,12 +27,14 @@ export interface OpeningMesh {
   /** Index of the cut-out in the leg's list. */
   readonly cutout: number;
   readonly walls: Run;
-  /** The opening's stretch of `edges`, counted in numbers. */
-  readonly edges: Run;
+  /** The opening's stretch of `rims`, counted in numbers. */
+  readonly rim: Run;
 }
 
 export interface LegMesh extends SolidMesh {
   readonly openings: readonly OpeningMesh[];
+  /** Lines of the edges of all openings, as `edges`. */
+  readonly rims: Float64Array;
   /** Arcs of the outline that bulge outwards: turned sideways, they show a line where the wall turns from view. */
   readonly rounds: readonly Arc[];
   readonly thickness: number;
@@ -99,9 +101,8 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
     triangles[next++] = count + b;
   }
 
-  const edges: number[] = [];
   let first = 0;
-  const wall = (ring: Ring, facing: 'out' | 'in'): { walls: Run; edges: Run } => {
+  const wall = (ring: Ring, facing: 'out' | 'in'): Run => {
     const n = ring.points.length / 2;
     const start = next;
     for (let i = 0; i < n; i++) {
@@ -112,12 +113,17 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
       next += 6;
     }
     first += n;
-    const edgeStart = edges.length;
-    wallEdges(edges, ring, -thickness);
-    return { walls: { start, count: next - start }, edges: { start: edgeStart, count: edges.length - edgeStart } };
+    return { start, count: next - start };
   };
-  const outer = wall(outline, 'out');
-  const openings = holes.map((h) => ({ cutout: h.cutout, ...wall(h.ring, 'in') }));
+  const edges: number[] = [];
+  const rims: number[] = [];
+  const walls = wall(outline, 'out');
+  wallEdges(edges, outline, -thickness);
+  const openings = holes.map((h): OpeningMesh => {
+    const start = rims.length;
+    wallEdges(rims, h.ring, -thickness);
+    return { cutout: h.cutout, walls: wall(h.ring, 'in'), rim: { start, count: rims.length - start } };
+  });
 
   return {
     positions,
@@ -125,10 +131,11 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
     faces: {
       marked: { start: 0, count: flat.length * 3 },
       back: { start: flat.length * 3, count: flat.length * 3 },
-      walls: outer.walls,
+      walls,
     },
     openings,
     edges: Float64Array.from(edges),
+    rims: Float64Array.from(rims),
     rounds: plan.filter((s) => s.kind === 'arc' && s.sweep > 0) as readonly Arc[],
     thickness,
   };

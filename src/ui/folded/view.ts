@@ -29,7 +29,7 @@ export const FIRST_ANGLES = { around: (28.8 * Math.PI) / 180, above: (32 * Math.
 /** A drag of this many px turns the part by one rad. */
 const PX_PER_RAD = 160;
 /** Share of the screen that a part just fitted leaves free on each side. */
-const MARGIN = 0.07;
+const MARGIN = 0.04;
 const NEAREST_PX_PER_MM = 200;
 const FARTHEST_PX_PER_MM = 0.02;
 /** A part seen edge on is taken to be at least so wide, mm. */
