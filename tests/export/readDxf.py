@@ -1,6 +1,6 @@
-"""Reads a DXF with ezdxf and prints what it found as JSON. Run with /usr/bin/python3.
+"""Reads DXF files with ezdxf and prints what it found as a JSON list, one item a file. Run with /usr/bin/python3.
 
-The file is read by ezdxf.readfile, which is the strict reader (not the recovering one), and audited.
+Each file is read by ezdxf.readfile, which is the strict reader (not the recovering one), and audited.
 Areas come from the vertices and bulges that ezdxf read, by the shoelace formula plus circular segments.
 """
 import json
@@ -27,7 +27,7 @@ def area(points, closed):
     return abs(total)
 
 
-def main(path):
+def contents(path):
     doc = ezdxf.readfile(path)
     auditor = doc.audit()
     found = {
@@ -56,7 +56,7 @@ def main(path):
     box = bbox.extents(model, flatten=0.0001)
     found["boxMin"] = list(box.extmin)[:2]
     found["boxMax"] = list(box.extmax)[:2]
-    print(json.dumps(found))
+    return found
 
 
-main(sys.argv[1])
+print(json.dumps([contents(path) for path in sys.argv[1:]]))
