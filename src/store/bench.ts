@@ -51,7 +51,7 @@ export const freshBench = (job: Job): Bench => ({
   trouble: null,
 });
 
-export const bench = createStore<Bench>()(() => freshBench(exampleJob()));
+export const bench = createStore<Bench>()(() => freshBench(exampleJob));
 
 /** Reads part of the bench in a component. */
 export const useBench = <Slice>(read: (state: Bench) => Slice): Slice => useStore(bench, read);
