@@ -1,0 +1,120 @@
+/** The main run of a part seen from the side, with its dimensions. */
+import { joined, NOTHING } from '../core/geometry/bounds';
+import type { Bounds, Point } from '../core/geometry/types';
+import type { Folded, Layout } from '../core/part/layoutTypes';
+import { legLetter } from '../core/part/names';
+import { leader, letter, ring, ringWords } from './balloon';
+import type { Box } from './boxes';
+import type { Drawing, Entity, Lettering, Pick } from './entities';
+import { allBounds } from './entityBounds';
+import { mainRun, type RunBend, type RunLeg } from './mainRun';
+import { emptySheet, type Candidate, type Sheet } from './placement';
+import { dimensionCandidates, holeDimensions, legDimension } from './sectionDimensions';
+import { sectionShape } from './sectionShape';
+import { textBox } from './textWidth';
+import type { Words } from './words';
+
+/**
+ * The section, looking on the near edge: x along the first leg from its start, y out of its marked face, mm. Side lugs are not
+ * shown. Leg lengths run between the points that their basis names: on the outer face, the inner face or the centre line, from
+ * tangent line plus setback to tangent line plus setback.
+ */
+export function sectionDrawing(layout: Layout, folded: Folded, words: Words, lettering: Lettering): Drawing {
+  const { thickness } = layout.part;
+  const { px } = lettering;
+  const run = mainRun(layout, folded);
+  const shape = sectionShape(run, thickness, px);
+  const extent = shape.boxes.reduce<Bounds>((b, box) => joined(b, box), NOTHING);
+  const sheet = emptySheet();
+  sheet.add(shape.boxes);
+  const entities: Entity[] = [...shape.entities];
+
+  const middle = { x: (extent.minX + extent.maxX) / 2, y: (extent.minY + extent.maxY) / 2 };
+  const sides = run.map((leg) => outerSide(leg, middle, thickness));
+  run.forEach((leg, i) => {
+    for (const measured of holeDimensions(leg, thickness, words, sides[i] === 1 ? -1 : 1)) entities.push(...sheet.place(dimensionCandidates(leg, measured, thickness, px, sheet)));
+  });
+  // Letters go on the side that the lengths will not take, and before them: a letter far from its leg says nothing.
+  run.forEach((leg, i) => entities.push(...sheet.place(letterCandidates(leg, thickness, sides[i] === 1 ? -1 : 1, px, sheet))));
+  run.forEach((leg, i) => {
+    const measured = legDimension(leg, thickness, words, sides[i] ?? 1);
+    entities.push(...sheet.place(dimensionCandidates(leg, measured, thickness, px, sheet)));
+  });
+  for (const { endBend } of run) if (endBend) entities.push(...sheet.place(balloonCandidates(endBend, thickness, words, px, sheet)));
+
+  const { minX, minY, maxX, maxY } = extent;
+  return { entities, extent: { minX, minY, maxX, maxY }, bounds: allBounds(entities, px) };
+}
+
+/** The side of a leg that looks away from the middle of the part; the underside where that is not clear. */
+function outerSide(run: RunLeg, middle: Point, thickness: number): 1 | -1 {
+  const p = run.at(run.straight / 2, -thickness / 2);
+  const height = (p.x - middle.x) * -run.uy + (p.y - middle.y) * run.ux;
+  return height > thickness ? 1 : -1;
+}
+
+const LEADER_PX = [34, 48, 66, 90, 120, 160];
+const LEADER_TURNS = [0, 25, -25, 50, -50, 75, -75, 105, -105, 135, -135, 165, -165].map((degrees) => (degrees * Math.PI) / 180);
+
+function balloonCandidates(bend: RunBend, thickness: number, words: Words, px: number, sheet: Sheet): readonly Candidate[] {
+  const pick: Pick = { kind: 'bend', leg: bend.leg.id };
+  const key = `${bend.leg.id} bend`;
+  const field = `${words.part}.legs.${bend.leg.id}.bend.angle`;
+  const text = `${words.say(field).replace(/°$/, '')}° ${bend.way}`;
+  const out = bend.start + bend.sweep / 2;
+  const onRing = (radius: number): Point => ({ x: bend.centre.x + radius * Math.cos(out), y: bend.centre.y + radius * Math.sin(out) });
+  const outer = onRing(bend.figures.radius + thickness);
+  const inner = onRing(bend.figures.radius);
+
+  const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): Candidate => ({
+    cost,
+    plan: () => {
+      const ringed = ring(key, at, bend.index, pick, px);
+      const pointer = leader(key, from, at, pick, px);
+      const said = ringWords(key, at, text, side, 0, pick, field, px);
+      const boxes: readonly Box[] = [...ringed.boxes, textBox(said, px), ...pointer.boxes];
+      return { boxes, entities: () => [...pointer.entities, ...ringed.entities, said] };
+    },
+  });
+
+  const candidates: Candidate[] = [];
+  LEADER_PX.forEach((length, i) => {
+    LEADER_TURNS.forEach((turn, j) => {
+      const from = Math.abs(turn) > Math.PI / 2 ? inner : outer;
+      const at = { x: from.x + length * px * Math.cos(out + turn), y: from.y + length * px * Math.sin(out + turn) };
+      const liked = at.x >= from.x ? 'start' : 'end';
+      const cost = i * 9 + j * 2;
+      candidates.push(standing(cost, from, at, liked), standing(cost + 12, from, at, liked === 'start' ? 'end' : 'start'));
+    });
+  });
+  const below = { x: outer.x, y: sheet.bounds().minY - 20 * px };
+  const above = { x: outer.x, y: sheet.bounds().maxY + 20 * px };
+  candidates.push(standing(200, outer, below, 'start'), standing(201, outer, above, 'start'));
+  return candidates;
+}
+
+const LETTER_SHARES = [0.5, 0.6, 0.4, 0.7, 0.3, 0.82, 0.18];
+const LETTER_ROWS_PX = [18, 30, 44, 60, 80, 110];
+
+function letterCandidates(run: RunLeg, thickness: number, side: 1 | -1, px: number, sheet: Sheet): readonly Candidate[] {
+  const text = legLetter(run.index);
+  const standing = (cost: number, middle: Point): Candidate => ({
+    cost,
+    plan: () => {
+      const drawn = letter(`${run.leg.id} letter`, middle, text, run.leg.id, px);
+      return { boxes: drawn.boxes, entities: () => [drawn.entity] };
+    },
+  });
+  const candidates = LETTER_ROWS_PX.flatMap((row, i) =>
+    LETTER_SHARES.flatMap((share, j) => {
+      const x = run.straight * share;
+      // The letter's square stands upright, so by a leg that slopes its middle has to keep further off.
+      const off = (row + 7 * Math.abs(2 * run.ux * run.uy)) * px;
+      const marked = side === 1 ? 0 : 10;
+      return [standing(i * 30 + j * 3 + marked, run.at(x, off)), standing(i * 30 + j * 3 + 10 - marked, run.at(x, -thickness - off))];
+    }),
+  );
+  const at = run.at(run.straight / 2, 0);
+  candidates.push(standing(900, { x: at.x, y: sheet.bounds().minY - 16 * px }));
+  return candidates;
+}
