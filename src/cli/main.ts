@@ -1,0 +1,80 @@
+/** `npm run --silent make -- JOB.json [MORE.json …] --out DIR`: the same core as on screen, job files in, cut files out. */
+import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { partFileStems, partFiles } from '../export/partFiles';
+import { partReport } from '../export/report';
+import { openJob } from '../job/openJob';
+import { LONGEST_FILE } from '../job/readJson';
+import { workOut, type WorkedOut } from '../job/workOut';
+import type { Job } from '../job/schema';
+import { readArguments } from './readArguments';
+
+interface JobFile {
+  readonly file: string;
+  readonly job: Job | undefined;
+  readonly errors: readonly string[];
+}
+
+/** Reads and checks one job file; whatever goes wrong becomes sentences. */
+function readJobFile(path: string): JobFile {
+  const file = basename(path);
+  try {
+    const { size } = statSync(path);
+    if (size > LONGEST_FILE) return { file, job: undefined, errors: [`The file is ${Math.round(size / 1e6)} MB. A job of more than ${LONGEST_FILE / 1e6} MB is not opened.`] };
+    const opened = openJob(readFileSync(path, 'utf8'));
+    return opened.ok ? { file, job: opened.job, errors: [] } : { file, job: undefined, errors: opened.faults.map((f) => `${f.where}: ${f.says}`) };
+  } catch (cause) {
+    const code = (cause as NodeJS.ErrnoException).code;
+    const why = { ENOENT: 'There is no such file.', EISDIR: 'This is a folder, not a job file.', EACCES: 'The file may not be read.' }[code ?? ''];
+    return { file, job: undefined, errors: [why ?? `The file could not be read (${code ?? String(cause)}).`] };
+  }
+}
+
+interface Subject {
+  readonly job: Job;
+  readonly partId: string;
+  readonly worked: WorkedOut;
+}
+
+/** Writes the parts' files and the report; returns every sentence that went wrong. */
+function make(paths: readonly string[], out: string): readonly string[] {
+  const said: string[] = [];
+  const jobs = paths.map(readJobFile);
+  const subjects = jobs.map(({ job }): Subject[] => (job?.parts ?? []).map((part) => ({ job: job as Job, partId: part.id, worked: workOut(job as Job, part.id) })));
+  const stems = partFileStems(subjects.flat().map(({ job, partId, worked }) => ({ job, partId, quantity: worked.resolved.quantity })));
+  let next = 0;
+  mkdirSync(out, { recursive: true });
+  const report = jobs.map(({ file, job, errors }, j) => {
+    for (const error of errors) said.push(`${file}: ${error}`);
+    const parts = (subjects[j] ?? []).map(({ partId, worked }) => {
+      const stem = stems[next++] ?? partId;
+      const written = partFiles(job as Job, partId, worked);
+      const told = partReport(job as Job, partId, worked);
+      if (!written.ok) {
+        for (const reason of written.reasons) said.push(`${file}, ${told.name || partId}: ${reason}`);
+        return { ...told, errors: written.reasons, files: null };
+      }
+      writeFileSync(join(out, `${stem}.dxf`), written.dxf);
+      writeFileSync(join(out, `${stem}.svg`), written.svg);
+      return { ...told, files: { dxf: `${stem}.dxf`, svg: `${stem}.svg` } };
+    });
+    return { file, name: job?.name ?? null, errors, parts };
+  });
+  writeFileSync(join(out, 'report.json'), `${JSON.stringify({ format: 'bendwright report', version: 1, jobs: report }, null, 2)}\n`);
+  return said;
+}
+
+const asked = readArguments(process.argv.slice(2));
+if (!asked.ok) {
+  console.error(asked.says);
+  process.exitCode = 1;
+} else {
+  try {
+    const said = make(asked.files, asked.out);
+    for (const sentence of said) console.error(sentence);
+    process.exitCode = said.length > 0 ? 1 : 0;
+  } catch (cause) {
+    console.error(`Nothing more could be written to ${asked.out}: ${(cause as Error).message}`);
+    process.exitCode = 1;
+  }
+}
