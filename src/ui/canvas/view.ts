@@ -1,0 +1,182 @@
+/**
+ * How the section and the blank are looked at: one scale and one left edge for both, so that their datum stays in line.
+ * Screen px from the top left of a figure; drawing mm, y upwards.
+ */
+import { createStore } from 'zustand/vanilla';
+import { useStore } from 'zustand';
+import type { Pick } from '../../drawing/entities';
+import type { Bounds, Point } from '../../core/geometry/types';
+
+export type FigureName = 'section' | 'blank';
+
+/** What is in sight. `mid` is the height (mm) that lies in the middle of each figure. */
+export interface Sight {
+  /** px to a mm. */
+  readonly zoom: number;
+  /** mm at the left edge of both figures. */
+  readonly left: number;
+  readonly mid: Readonly<Record<FigureName, number>>;
+}
+
+/** Room for the figures, px: they share the width and, one above the other, the height. */
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+  /** No drawing is fitted into less than this: on a narrow screen it keeps its size and slides sideways. */
+  readonly leastWidth: number;
+}
+
+export interface View {
+  readonly room: Room;
+  /** What was moved or zoomed by hand; null while all of both drawings is fitted in. */
+  readonly hand: Sight | null;
+  /** The figure that was last used: a field that both show opens here. */
+  readonly active: FigureName;
+  readonly ring: { readonly pick: Pick; readonly turn: number } | null;
+}
+
+export const view = createStore<View>()(() => ({
+  room: { width: 0, height: 480, leastWidth: 0 },
+  hand: null,
+  active: 'section',
+  ring: null,
+}));
+
+export const useView = <Slice>(read: (state: View) => Slice): Slice => useStore(view, read);
+
+/** px kept clear round a fitted drawing. */
+export const CLEAR_PX = 12;
+export const LEAST_ZOOM = 0.02;
+export const MOST_ZOOM = 200;
+/** A small part is not blown up beyond this when it is fitted. */
+const MOST_FITTED = 14;
+export const STEP_ZOOM = 1.25;
+
+export const toScreen = (sight: Sight, figure: FigureName, height: number, p: Point): Point => ({
+  x: (p.x - sight.left) * sight.zoom,
+  y: height / 2 - (p.y - sight.mid[figure]) * sight.zoom,
+});
+
+export const toDrawing = (sight: Sight, figure: FigureName, height: number, p: Point): Point => ({
+  x: sight.left + p.x / sight.zoom,
+  y: sight.mid[figure] + (height / 2 - p.y) / sight.zoom,
+});
+
+export interface Extents {
+  readonly extent: Bounds;
+  readonly bounds: Bounds;
+}
+export type Measured = Readonly<Record<FigureName, Extents>>;
+
+export interface Fitted extends Sight {
+  /** px, of each figure. */
+  readonly height: Readonly<Record<FigureName, number>>;
+}
+
+const across = (...bounds: readonly Bounds[]): { readonly min: number; readonly max: number } => ({
+  min: Math.min(...bounds.map((b) => b.minX)),
+  max: Math.max(...bounds.map((b) => b.maxX)),
+});
+const size = (min: number, max: number): number => Math.max(1e-6, max - min);
+const middle = (b: Bounds): number => (b.minY + b.maxY) / 2;
+const widthOf = (m: Measured, key: keyof Extents): number => {
+  const { min, max } = across(m.section[key], m.blank[key]);
+  return size(min, max);
+};
+const heightOf = (m: Measured, key: keyof Extents): number => size(m.section[key].minY, m.section[key].maxY) + size(m.blank[key].minY, m.blank[key].maxY);
+
+/** px that both drawings take at a zoom, with the room kept clear. */
+const needs = (m: Measured, zoom: number) => ({ width: widthOf(m, 'bounds') * zoom + 2 * CLEAR_PX, height: heightOf(m, 'bounds') * zoom + 4 * CLEAR_PX });
+
+function placed(m: Measured, zoom: number, room: Room): Fitted {
+  const { min, max } = across(m.section.bounds, m.blank.bounds);
+  const spare = Math.max(2 * CLEAR_PX, room.width - (max - min) * zoom);
+  return {
+    zoom,
+    left: min - spare / 2 / zoom,
+    mid: { section: middle(m.section.bounds), blank: middle(m.blank.bounds) },
+    height: { section: Math.ceil(size(m.section.bounds.minY, m.section.bounds.maxY) * zoom) + 2 * CLEAR_PX, blank: Math.ceil(size(m.blank.bounds.minY, m.blank.bounds.maxY) * zoom) + 2 * CLEAR_PX },
+  };
+}
+
+/**
+ * The largest zoom at which both drawings fit in the room. Lettering keeps its px, so how much a drawing takes is asked anew
+ * at each zoom tried.
+ * @param before what was fitted last: it is kept while the drawings still fit and do not look lost in it, so that the picture
+ * does not breathe while a figure is typed
+ */
+export function fit(measure: (zoom: number) => Measured, room: Room, before?: Fitted): Fitted {
+  const wide = Math.max(room.width, room.leastWidth);
+  if (before) {
+    const m = measure(before.zoom);
+    const need = needs(m, before.zoom);
+    const fits = need.width <= wide + 1 && need.height <= room.height + 1;
+    const fills = need.width >= 0.82 * wide || need.height >= 0.82 * room.height || before.zoom >= MOST_FITTED;
+    if (fits && fills) {
+      const next = placed(m, before.zoom, room);
+      const { min, max } = across(m.section.bounds, m.blank.bounds);
+      const inSight = min >= before.left && max <= before.left + wide / before.zoom;
+      return inSight ? { ...next, left: before.left } : next;
+    }
+  }
+  let zoom = before?.zoom ?? 4;
+  let best = LEAST_ZOOM;
+  for (let turn = 0; turn < 6; turn++) {
+    const m = measure(zoom);
+    const need = needs(m, zoom);
+    if (need.width <= wide && need.height <= room.height) best = Math.max(best, zoom);
+    const fixedWidth = need.width - widthOf(m, 'extent') * zoom;
+    const fixedHeight = need.height - heightOf(m, 'extent') * zoom;
+    const next = Math.min((wide - fixedWidth) / widthOf(m, 'extent'), (room.height - fixedHeight) / heightOf(m, 'extent'), MOST_FITTED);
+    const held = Math.max(LEAST_ZOOM, Math.max(next, zoom / 3));
+    if (Math.abs(held - zoom) < 0.005 * zoom) break;
+    zoom = held;
+  }
+  // Lettering moves in jumps, so the last zoom tried may be a shade too large: the best that did fit is taken, if near.
+  const chosen = best >= 0.9 * zoom ? best : zoom;
+  return placed(measure(chosen), chosen, room);
+}
+
+/** Zooms so that what lies under the point (px, in one figure) stays under it. */
+export function zoomedAbout(sight: Sight, figure: FigureName, height: number, at: Point, factor: number): Sight {
+  const zoom = Math.min(MOST_ZOOM, Math.max(LEAST_ZOOM, sight.zoom * factor));
+  const held = toDrawing(sight, figure, height, at);
+  return {
+    zoom,
+    left: held.x - at.x / zoom,
+    mid: { ...sight.mid, [figure]: held.y - (height / 2 - at.y) / zoom },
+  };
+}
+
+/** Moved by hand: both figures sideways, one up and down. px. */
+export const panned = (sight: Sight, figure: FigureName, dx: number, dy: number): Sight => ({
+  ...sight,
+  left: sight.left - dx / sight.zoom,
+  mid: { ...sight.mid, [figure]: sight.mid[figure] + dy / sight.zoom },
+});
+
+/** Keeps at least `keep` px of what the bounds cover in sight, so that no drawing can be lost. */
+export function kept(sight: Sight, m: Measured, width: number, height: Readonly<Record<FigureName, number>>, keep = 60): Sight {
+  const { min, max } = across(m.section.extent, m.blank.extent);
+  const edge = keep / sight.zoom;
+  const left = Math.min(max - edge, Math.max(min + edge - width / sight.zoom, sight.left));
+  const mid = (figure: FigureName): number => {
+    const half = height[figure] / 2 / sight.zoom;
+    const { minY, maxY } = m[figure].extent;
+    const near = Math.min(edge, half);
+    return Math.min(maxY + half - near, Math.max(minY - half + near, sight.mid[figure]));
+  };
+  return { zoom: sight.zoom, left, mid: { section: mid('section'), blank: mid('blank') } };
+}
+
+/** Left edge that brings a stretch (mm) into sight with as little movement as can be. */
+export function slidTo(left: number, zoom: number, width: number, from: number, to: number, clear = 24): number {
+  const edge = clear / zoom;
+  if (to - from + 2 * edge > width / zoom) return (from + to) / 2 - width / 2 / zoom;
+  if (from - edge < left) return from - edge;
+  if (to + edge > left + width / zoom) return to + edge - width / zoom;
+  return left;
+}
+
+export const fitAll = (): void => view.setState({ hand: null });
+export const useFigure = (active: FigureName): void => view.setState({ active });
