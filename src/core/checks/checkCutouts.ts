@@ -44,15 +44,16 @@ function checkEdges(layout: Layout, blank: Blank, cores: readonly CutoutCore[], 
   blank.cutouts.forEach((c, i) => {
     const core = cores[i];
     if (!core) return;
-    const called = cutoutCalled(part, c.leg, c.cutout, c.item);
+    // Names are made only where something is said: most holes have nothing to say.
+    const called = () => cutoutCalled(part, c.leg, c.cutout, c.item);
     const web = webToOutline(core, c, outline, part.thickness);
     if (!inside(blank.outline, c.centre)) {
-      worst.add({ level: 'stop', key: keyOf('off', c), place: placeOf(c), says: `${called} stands off the metal. Move it on to ${legCalled(part, c.leg)}.` }, 1e6);
+      worst.add({ level: 'stop', key: keyOf('off', c), place: placeOf(c), says: `${called()} stands off the metal. Move it on to ${legCalled(part, c.leg)}.` }, 1e6);
     } else if (web <= TOUCHING_MM) {
       const out = web < 0 ? ` by ${figure(-web)} mm` : '';
-      worst.add({ level: 'stop', key: keyOf('off', c), place: placeOf(c), says: `${called} breaks through the edge of the blank${out}. Make it smaller or move it inwards.` }, -web);
+      worst.add({ level: 'stop', key: keyOf('off', c), place: placeOf(c), says: `${called()} breaks through the edge of the blank${out}. Make it smaller or move it inwards.` }, -web);
     } else if (web < part.thickness - TOUCHING_MM) {
-      worst.add({ level: 'care', key: keyOf('web', c), place: placeOf(c), says: `${called} leaves ${figure(web)} mm of metal to the edge. Less than one thickness, ${figure(part.thickness)} mm, may burn away.` }, -web);
+      worst.add({ level: 'care', key: keyOf('web', c), place: placeOf(c), says: `${called()} leaves ${figure(web)} mm of metal to the edge. Less than one thickness, ${figure(part.thickness)} mm, may burn away.` }, -web);
     }
   });
 }
@@ -70,12 +71,16 @@ function checkSizes(layout: Layout, worst: Worst): void {
   );
 }
 
+const NONE: readonly number[] = [];
+
 /** Pairs of cut-outs near enough to touch: a grid of cells as large as the largest cut-out, neighbours compared. */
 function checkPairs(layout: Layout, blank: Blank, cores: readonly CutoutCore[], worst: Worst): void {
   const { part } = layout;
   const largest = cores.reduce((most, core) => Math.max(most, core.reach), 0);
   const cell = 2 * largest + part.thickness;
-  const cells = new Map<string, number[]>();
+  // One number a cell: parts are at most metres across and cells at least tenths of a millimetre, so none share a key.
+  const keyOfCell = (cx: number, cy: number): number => cx * 1_000_003 + cy;
+  const cells = new Map<number, number[]>();
   blank.cutouts.forEach((c, i) => {
     const core = cores[i];
     if (!core) return;
@@ -83,7 +88,7 @@ function checkPairs(layout: Layout, blank: Blank, cores: readonly CutoutCore[], 
     const cy = Math.floor(c.centre.y / cell);
     for (let dx = -1; dx <= 1; dx++) {
       for (let dy = -1; dy <= 1; dy++) {
-        for (const k of cells.get(`${cx + dx} ${cy + dy}`) ?? []) {
+        for (const k of cells.get(keyOfCell(cx + dx, cy + dy)) ?? NONE) {
           const other = blank.cutouts[k];
           const otherCore = cores[k];
           if (!other || !otherCore) continue;
@@ -93,13 +98,13 @@ function checkPairs(layout: Layout, blank: Blank, cores: readonly CutoutCore[], 
           for (const a of core.lines) for (const b of otherCore.lines) web = Math.min(web, lineToSegment(a, b));
           web -= core.grow + otherCore.grow;
           if (holds(c, core, other) || holds(other, otherCore, c)) web = Math.min(web, 0);
-          const both = `${cutoutCalled(part, c.leg, c.cutout, c.item)} and ${cutoutCalled(part, other.leg, other.cutout, other.item)}`;
-          if (web <= TOUCHING_MM) worst.add({ level: 'stop', key: keyOf('overlap', c), place: placeOf(c), says: `${both} run into each other. Move them apart by ${figure(Math.max(-web, 0) + part.thickness)} mm or more.` }, -web);
-          else if (web < part.thickness - TOUCHING_MM) worst.add({ level: 'care', key: keyOf('bridge', c), place: placeOf(c), says: `${both} leave ${figure(web)} mm of metal between them. Less than one thickness, ${figure(part.thickness)} mm, may burn away.` }, -web);
+          const both = () => `${cutoutCalled(part, c.leg, c.cutout, c.item)} and ${cutoutCalled(part, other.leg, other.cutout, other.item)}`;
+          if (web <= TOUCHING_MM) worst.add({ level: 'stop', key: keyOf('overlap', c), place: placeOf(c), says: `${both()} run into each other. Move them apart by ${figure(Math.max(-web, 0) + part.thickness)} mm or more.` }, -web);
+          else if (web < part.thickness - TOUCHING_MM) worst.add({ level: 'care', key: keyOf('bridge', c), place: placeOf(c), says: `${both()} leave ${figure(web)} mm of metal between them. Less than one thickness, ${figure(part.thickness)} mm, may burn away.` }, -web);
         }
       }
     }
-    const key = `${cx} ${cy}`;
+    const key = keyOfCell(cx, cy);
     const here = cells.get(key);
     if (here) here.push(i);
     else cells.set(key, [i]);
@@ -136,14 +141,14 @@ function checkBends(layout: Layout, blank: Blank, cores: readonly CutoutCore[], 
       const lineLength = Math.hypot(to.x - from.x, to.y - from.y);
       if (besideCentre < -core.reach || besideCentre > lineLength + core.reach) continue;
       const limit = 2 * part.thickness + bend.figures.radius;
-      const called = cutoutCalled(part, c.leg, c.cutout, c.item);
+      const called = () => cutoutCalled(part, c.leg, c.cutout, c.item);
       const past = -centreOff - bend.figures.allowance;
       if (past > TOUCHING_MM) {
-        worst.add({ level: 'stop', key: keyOf('beyond', c), place: placeOf(c), says: `${called} stands ${figure(past)} mm beyond ${bendCalled(bend.leg).toLowerCase()}, off ${legCalled(part, c.leg)}. Give it to the leg it stands on, or move it back.` }, past);
+        worst.add({ level: 'stop', key: keyOf('beyond', c), place: placeOf(c), says: `${called()} stands ${figure(past)} mm beyond ${bendCalled(bend.leg).toLowerCase()}, off ${legCalled(part, c.leg)}. Give it to the leg it stands on, or move it back.` }, past);
       } else if (gap < -TOUCHING_MM) {
-        worst.add({ level: 'care', key: keyOf('bend', c), place: placeOf(c), says: `${called} reaches ${figure(-gap)} mm into ${bendCalled(bend.leg).toLowerCase()}. It will not stay true when that is bent.` }, -gap + limit);
+        worst.add({ level: 'care', key: keyOf('bend', c), place: placeOf(c), says: `${called()} reaches ${figure(-gap)} mm into ${bendCalled(bend.leg).toLowerCase()}. It will not stay true when that is bent.` }, -gap + limit);
       } else if (gap < limit - TOUCHING_MM) {
-        worst.add({ level: 'care', key: keyOf('bend', c), place: placeOf(c), says: `${called} starts ${figure(gap)} mm from ${bendCalled(bend.leg).toLowerCase()}. Nearer than ${figure(limit)} mm it may pull oval.` }, limit - gap);
+        worst.add({ level: 'care', key: keyOf('bend', c), place: placeOf(c), says: `${called()} starts ${figure(gap)} mm from ${bendCalled(bend.leg).toLowerCase()}. Nearer than ${figure(limit)} mm it may pull oval.` }, limit - gap);
       }
       if (gap < limit - TOUCHING_MM) clear = false;
     }

@@ -30,5 +30,9 @@ export function cutoutCore(shape: CutoutShape, centre: Point, heading: number): 
 export function reachTowards(core: CutoutCore, centre: Point, heading: number): number {
   const cos = Math.cos(heading);
   const sin = Math.sin(heading);
-  return core.grow + Math.max(...core.lines.flatMap((l) => [l.from, l.to]).map((p) => (p.x - centre.x) * cos + (p.y - centre.y) * sin));
+  let farthest = -Infinity;
+  for (const { from, to } of core.lines) {
+    farthest = Math.max(farthest, (from.x - centre.x) * cos + (from.y - centre.y) * sin, (to.x - centre.x) * cos + (to.y - centre.y) * sin);
+  }
+  return core.grow + farthest;
 }
