@@ -18,9 +18,11 @@ const bytes = (text: string): number => new TextEncoder().encode(text).length;
 
 /** The beginning of a text that fits, cut between characters as a reader sees them. */
 function fitting(text: string, most: number): string {
-  let kept = '';
+  if (bytes(text) <= most) return text;
+  let [kept, used] = ['', 0];
   for (const { segment } of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)) {
-    if (bytes(kept + segment) > most) break;
+    used += bytes(segment);
+    if (used > most) break;
     kept += segment;
   }
   return kept;

@@ -1,5 +1,5 @@
 /** DXF files read back by dxf-parser and by ezdxf, neither of which knows the writer. */
-import DxfParser from 'dxf-parser';
+import Parser from 'dxf-parser';
 import type { ICircleEntity, ILineEntity, ILwpolylineEntity } from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { contourArea, signedArea } from '../../src/core/geometry/area';
@@ -14,7 +14,7 @@ const blank = frontStrap();
 const layered = must(cutDrawing(blank, { bendLines: 'layer', thickness: 1.6 }));
 const write = (unit: 'mm' | 'in', drawing = layered.drawing): string => must(writeDxf(drawing, { ...settings, unit }));
 const parsed = (text: string) => {
-  const dxf = new DxfParser().parseSync(text);
+  const dxf = new Parser().parseSync(text);
   if (!dxf) throw new Error('dxf-parser read nothing.');
   return dxf;
 };
