@@ -5,7 +5,7 @@
 import { line } from '../core/geometry/segments';
 import type { Point } from '../core/geometry/types';
 import { lineBox, type Box } from './boxes';
-import { ring, RING_PX, RING_TO_WORDS_PX } from './balloon';
+import { ring, ringBox, RING_PX, RING_TO_WORDS_PX } from './balloon';
 import type { Entity, Pick, TextEntity } from './entities';
 import { spread } from './spread';
 import { CAP_HEIGHT, LETTER_PX, textBox, textWidth } from './textWidth';
@@ -112,9 +112,8 @@ export function bendBand(labels: readonly BendLabel[], edge: number, px: number)
           text('words', 'bend text', label.words, { x: left, y: y(WORDS_PX) }, 'start'),
           { x: left - RING_TO_WORDS_PX * px, y: y((READING_PX + WORDS_PX) / 2 + 5) },
         ];
-    const ringed = ring(key, ringAt, label.number, pick, px);
-    entities.push({ kind: 'path', key: `${key} leader`, role: 'leader', pick, runs: [{ segments: lead, closed: false }] }, ...ringed.entities, words, reading);
-    boxes.push(...ringed.boxes, textBox(words, px), textBox(reading, px), ...lead.map((s) => lineBox('extension', s.from, s.to)));
+    entities.push({ kind: 'path', key: `${key} leader`, role: 'leader', pick, runs: [{ segments: lead, closed: false }] }, ...ring(key, ringAt, label.number, pick, px), words, reading);
+    boxes.push(ringBox(ringAt, px), textBox(words, px), textBox(reading, px), ...lead.map((s) => lineBox('extension', s.from, s.to)));
   });
   return { entities, boxes };
 }

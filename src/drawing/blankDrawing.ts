@@ -7,10 +7,9 @@ import { bendBand, type BendLabel } from './bendBand';
 import { bendWords, runsAcross } from './blankBends';
 import { blankLetters, lugBalloons, tangentReadings } from './blankLettering';
 import { blankShape, byCutout, originOf, pastEdges } from './blankShape';
-import { dimension, figurePlaces, type DimensionSpec } from './dimension';
+import { dimension, figurePlaces, figureWidth, type DimensionSpec } from './dimension';
 import type { Drawing, Entity, Lettering } from './entities';
-import { allBounds } from './entityBounds';
-import { emptySheet } from './placement';
+import { drawnBounds, emptySheet } from './placement';
 import { datumMark, runningBand, type BandPlace, type ReadingGroup, type RunningReading } from './runningBand';
 import type { Words } from './words';
 
@@ -25,7 +24,7 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   const origin = originOf(blank);
   const extent: Bounds = { minX: blank.bounds.minX - origin, minY: blank.bounds.minY, maxX: blank.bounds.maxX - origin, maxY: blank.bounds.maxY };
   const shape = blankShape(layout, blank, px);
-  const sheet = emptySheet();
+  const sheet = emptySheet(px);
   sheet.add(shape.boxes);
   const entities: Entity[] = [...shape.entities];
   const take = (drawn: { readonly entities: readonly Entity[]; readonly boxes: Parameters<typeof sheet.add>[0] }): void => {
@@ -46,6 +45,7 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   }
   take(bendBand(blank.bends.filter(runsAcross).map((bend) => bendLabel(layout, bend, words, origin, px)), extent.maxY, px));
 
+  const across = words.length(extent.maxY - extent.minY);
   const width: DimensionSpec = {
     key: 'overall width',
     from: { x: extent.maxX, y: extent.minY },
@@ -53,7 +53,8 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
     ux: 0,
     uy: 1,
     level: -(extent.maxX + WIDTH_LINE_PX * px),
-    text: words.length(extent.maxY - extent.minY),
+    text: across,
+    width: figureWidth(across),
   };
   entities.push(
     ...sheet.place(
@@ -66,7 +67,7 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   for (const candidates of lugBalloons(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
   for (const candidates of tangentReadings(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
   for (const candidates of blankLetters(layout, blank, px, sheet)) entities.push(...sheet.place(candidates()));
-  return { entities, extent, bounds: allBounds(entities, px) };
+  return { entities, extent, bounds: drawnBounds(sheet.bounds(), extent, px) };
 }
 
 /** Lowest y at which a path stands at x: the lower corner of a square edge; `otherwise` where a rounded end only touches it. */

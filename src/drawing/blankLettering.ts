@@ -3,14 +3,13 @@ import type { Point } from '../core/geometry/types';
 import { placer } from '../core/geometry/pose';
 import type { Blank, Layout } from '../core/part/layoutTypes';
 import { legLetter } from '../core/part/names';
-import { leader, letter, ring, ringWords } from './balloon';
+import { balloon, letter, standingBalloon } from './balloon';
 import { bendWords, runsAcross } from './blankBends';
 import { originOf, pastEdges } from './blankShape';
 import { readable } from './dimension';
-import type { Pick, TextEntity } from './entities';
 import { mainRunIndices } from './mainRun';
 import type { Candidate, Sheet } from './placement';
-import { CAP_HEIGHT, LETTER_PX, textBox, textWidth } from './textWidth';
+import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth } from './textWidth';
 import type { Words } from './words';
 
 /** One thing to place; its candidates are made when its turn comes, since they look at what is on the sheet by then. */
@@ -26,20 +25,11 @@ export function lugBalloons(layout: Layout, blank: Blank, words: Words, px: numb
   const move = moved(blank);
   return blank.bends.filter((bend) => !runsAcross(bend)).map((bend) => () => {
     const said = bendWords(layout, bend, words);
-    const pick: Pick = { kind: 'bend', leg: said.leg };
-    const key = `${said.leg} bend`;
+    const balloonOf = balloon(`${said.leg} bend`, bend.leg, said.words, said.field, { kind: 'bend', leg: said.leg });
     const ends = pastEdges(bend, px).map(move).toSorted((a, b) => a.x - b.x);
     const candidates: Candidate[] = [];
     const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): void => {
-      candidates.push({
-        cost,
-        plan: () => {
-          const ringed = ring(key, at, bend.leg, pick, px);
-          const pointer = leader(key, from, at, pick, px);
-          const text = ringWords(key, at, said.words, side, 0, pick, said.field, px);
-          return { boxes: [...ringed.boxes, textBox(text, px), ...pointer.boxes], entities: () => [...pointer.entities, ...ringed.entities, text] };
-        },
-      });
+      candidates.push({ cost, plan: () => standingBalloon(balloonOf, from, at, side, px) });
     };
     [ends[1], ends[0]].forEach((from, i) => {
       if (!from) return;
@@ -82,8 +72,13 @@ export function tangentReadings(layout: Layout, blank: Blank, words: Words, px: 
       const width = textWidth(text, 'tangent text') * px;
       const standing = (cost: number, middleAt: Point): Candidate => {
         const at = { x: middleAt.x + Math.sin(rotation) * half, y: middleAt.y - Math.cos(rotation) * half };
-        const entity: TextEntity = { kind: 'text', key, role: 'tangent text', pick: { kind: 'leg', leg }, at, text, align: 'middle', rotation };
-        return { cost, plan: () => ({ boxes: [textBox(entity, px)], entities: () => [entity] }) };
+        return {
+          cost,
+          plan: () => ({
+            boxes: [letteringBox(width / px, 'tangent text', at, 'middle', rotation, px)],
+            entities: () => [{ kind: 'text', key, role: 'tangent text', pick: { kind: 'leg', leg }, at, text, align: 'middle', rotation }],
+          }),
+        };
       };
       const off = half + 5 * px;
       const beside = (along: number, out: number): Point => ({ x: from.x + ux * along - uy * out * side, y: from.y + uy * along + ux * out * side });
@@ -109,13 +104,8 @@ export function blankLetters(layout: Layout, blank: Blank, px: number, sheet: Sh
     if (!pose || !laid) return [];
     const toBlank = placer(pose);
     const at = (x: number, y: number): Point => move(toBlank({ x, y }));
-    const standing = (cost: number, middle: Point): Candidate => ({
-      cost,
-      plan: () => {
-        const drawn = letter(`${leg.id} letter`, middle, legLetter(i), leg.id, px);
-        return { boxes: drawn.boxes, entities: () => [drawn.entity] };
-      },
-    });
+    const stand = letter(leg.id, legLetter(i), px);
+    const standing = (cost: number, middle: Point): Candidate => ({ cost, plan: () => stand(middle) });
     const candidates = LETTER_SHARES.flatMap((share, j) =>
       LETTER_HEIGHTS.map((height, k) => {
         const wide = leg.startWidth + (leg.endWidth - leg.startWidth) * share;

@@ -1,11 +1,12 @@
 /** The metal of the blank: leg areas, bend zones, outline, cut-outs and their centre marks, moved so that x = 0 is the first leg's start. */
-import { contourBounds } from '../core/geometry/bounds';
+import { contourBounds, joined } from '../core/geometry/bounds';
 import { offset } from '../core/geometry/points';
 import { placedContour, placedSegment } from '../core/geometry/pose';
 import { line } from '../core/geometry/segments';
 import type { Contour, Point, Segment } from '../core/geometry/types';
 import type { Cutout } from '../core/part/types';
 import type { Blank, BlankBend, BlankCutout, Layout } from '../core/part/layoutTypes';
+import { LETTER_BOX_PX } from './balloon';
 import { segmentBoxes, uprightBox, type Box } from './boxes';
 import type { Entity, PathEntity, Pick } from './entities';
 import { mainRunIndices } from './mainRun';
@@ -71,13 +72,17 @@ export function blankShape(layout: Layout, blank: Blank, px: number): BlankShape
     const first = items[0];
     const leg = first ? legs[first.leg] : undefined;
     const cutout = first ? leg?.cutouts[first.cutout] : undefined;
-    if (!leg || !cutout) continue;
+    if (!first || !leg || !cutout) continue;
     const pick: Pick = { kind: 'cutout', leg: leg.id, cutout: cutout.id };
     const contours = items.map((item) => contour(item.contour));
     entities.push({ kind: 'contours', key: `${leg.id} ${cutout.id}`, role: 'hole', pick, contours });
-    for (const c of contours) boxes.push(uprightBox('metal', contourBounds(c)));
-    const past = Math.min(MARK_PAST_PX * px, room(cutout) * 0.4);
-    marks.push(open(`${leg.id} ${cutout.id} centre marks`, 'centre line', items.flatMap((item) => centreMark(item, onAxis(layout, item), past)), pick));
+    const free = room(cutout);
+    const past = Math.min(MARK_PAST_PX * px, free * 0.4);
+    const own = layout.legs[first.leg]?.cutouts.filter((c) => c.cutout === first.cutout) ?? [];
+    // Between openings that leave no room for a letter nothing is looked for.
+    const covered = contours.map(contourBounds);
+    boxes.push(...(free > LETTER_BOX_PX * px ? covered : [covered.reduce(joined)]).map((b) => uprightBox('metal', b)));
+    marks.push(open(`${leg.id} ${cutout.id} centre marks`, 'centre line', items.flatMap((item, i) => centreMark(item, Math.abs(own[i]?.centre.y ?? 1) < ON_AXIS_MM, past)), pick));
   }
   return { entities: [...entities, ...marks], boxes, move };
 }
@@ -125,11 +130,6 @@ function room({ pattern, shape }: Cutout): number {
     : pattern.kind === 'grid' ? [...(pattern.alongCount > 1 ? [pattern.alongPitch] : []), ...(pattern.acrossCount > 1 ? [pattern.acrossPitch] : [])]
     : [];
   return Math.max(0, Math.min(Infinity, ...pitches) - size);
-}
-
-function onAxis(layout: Layout, item: BlankCutout): boolean {
-  const own = layout.legs[item.leg]?.cutouts.find((c) => c.cutout === item.cutout && c.item === item.item);
-  return own !== undefined && Math.abs(own.centre.y) < ON_AXIS_MM;
 }
 
 /** Openings by the cut-out they belong to. */

@@ -4,7 +4,7 @@ import { line } from '../core/geometry/segments';
 import { lineBox, type Box } from './boxes';
 import type { Entity, PathEntity, Pick, TextEntity } from './entities';
 import type { Plan } from './placement';
-import { CAP_HEIGHT, LETTER_PX, textBox, textWidth } from './textWidth';
+import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth } from './textWidth';
 
 /** px, from the guide: arrow heads, where extension lines begin and how far they run past, room round a figure in its gap. */
 export const ARROW_PX = 11;
@@ -30,12 +30,16 @@ export interface DimensionSpec {
   readonly level: number;
   readonly text: string;
   readonly suffix?: string;
+  /** px that figure and suffix take: `figureWidth(text, suffix)`. */
+  readonly width: number;
   readonly field?: string;
   readonly pick?: Pick;
   /** mm by which the extension line stands further off at its start than usual, to clear a centre line. */
   readonly clearFrom?: number;
   readonly clearTo?: number;
 }
+
+export const figureWidth = (text: string, suffix = ''): number => textWidth(text, 'dimension text', suffix);
 
 /** A figure reads from below or from the right: never upside down. */
 export function readable(angle: number): number {
@@ -58,9 +62,8 @@ const run = (from: Point, to: Point): { readonly segments: readonly Segment[]; r
 /** The places a figure can take for this length of line, best first. */
 export function figurePlaces(spec: DimensionSpec, px: number): readonly FigurePlace[] {
   const length = ((spec.to.x - spec.from.x) * spec.ux + (spec.to.y - spec.from.y) * spec.uy) / px;
-  const width = textWidth(spec.text, 'dimension text', spec.suffix);
   const steep = Math.abs(spec.uy) > 0.85;
-  if (length >= width + 2 * FIGURE_ROOM_PX + 4) return ['gap'];
+  if (length >= spec.width + 2 * FIGURE_ROOM_PX + 4) return ['gap'];
   return steep ? ['beside', 'after', 'before'] : ['after', 'before'];
 }
 
@@ -81,26 +84,14 @@ export function dimension(spec: DimensionSpec, place: FigurePlace, px: number): 
   const length = (end.x - start.x) * ux + (end.y - start.y) * uy;
   const lengthPx = length / px;
   const along = (p: Point, mm: number): Point => ({ x: p.x + ux * mm, y: p.y + uy * mm });
-  const widthPx = textWidth(spec.text, 'dimension text', spec.suffix);
-  const gapPx = widthPx + 2 * FIGURE_ROOM_PX;
+  const gapPx = spec.width + 2 * FIGURE_ROOM_PX;
   const outside = place === 'gap' ? lengthPx < gapPx + 2 * (ARROW_PX - 2) : lengthPx < 2 * ARROW_PX + 6;
   const tail = (ARROW_PX + TAIL_PX) * px;
 
   const rotation = place === 'beside' ? 0 : readable(Math.atan2(uy, ux));
   const [middle, align] = figureAt();
   const drop = (CAP_HEIGHT / 2) * LETTER_PX['dimension text'] * px;
-  const text: TextEntity = {
-    kind: 'text',
-    key: `${spec.key} text`,
-    role: 'dimension text',
-    at: { x: middle.x + Math.sin(rotation) * drop, y: middle.y - Math.cos(rotation) * drop },
-    text: spec.text,
-    align,
-    rotation,
-    ...(spec.suffix === undefined || spec.suffix === '' ? {} : { suffix: spec.suffix }),
-    ...(spec.pick ? { pick: spec.pick } : {}),
-    ...(spec.field === undefined ? {} : { field: spec.field }),
-  };
+  const base = { x: middle.x + Math.sin(rotation) * drop, y: middle.y - Math.cos(rotation) * drop };
 
   function figureAt(): readonly [Point, TextEntity['align']] {
     const clear = (outside ? tail : 0) + FIGURE_ROOM_PX * px + (outside ? 0 : 2 * px);
@@ -121,13 +112,6 @@ export function dimension(spec: DimensionSpec, place: FigurePlace, px: number): 
     }
   }
 
-  const runs: { readonly segments: readonly Segment[]; readonly closed: boolean }[] = [];
-  if (place === 'gap') {
-    const half = (length - gapPx * px) / 2;
-    runs.push(run(start, along(start, half)), run(along(end, -half), end));
-  } else runs.push(run(start, end));
-  if (outside) runs.push(run(along(start, -tail), start), run(end, along(end, tail)));
-  const way = outside ? -1 : 1;
   const extensions = [extension(spec.from, start, spec.clearFrom ?? 0), extension(spec.to, end, spec.clearTo ?? 0)].filter((e) => e !== undefined);
 
   function extension(from: Point, to: Point, clear: number): readonly [Point, Point] | undefined {
@@ -144,7 +128,7 @@ export function dimension(spec: DimensionSpec, place: FigurePlace, px: number): 
 
   const reachOut = outside ? tail : 0;
   const boxes: Box[] = [
-    textBox(text, px),
+    letteringBox(spec.width, 'dimension text', base, align, rotation, px),
     lineBox('line', along(start, -reachOut), along(end, reachOut), 2.5 * px),
     ...extensions.map(([a, b]) => lineBox('extension', a, b)),
   ];
@@ -152,6 +136,25 @@ export function dimension(spec: DimensionSpec, place: FigurePlace, px: number): 
   return {
     boxes,
     entities: (): readonly Entity[] => {
+      const runs: { readonly segments: readonly Segment[]; readonly closed: boolean }[] = [];
+      if (place === 'gap') {
+        const half = (length - gapPx * px) / 2;
+        runs.push(run(start, along(start, half)), run(along(end, -half), end));
+      } else runs.push(run(start, end));
+      if (outside) runs.push(run(along(start, -tail), start), run(end, along(end, tail)));
+      const way = outside ? -1 : 1;
+      const text: TextEntity = {
+        kind: 'text',
+        key: `${spec.key} text`,
+        role: 'dimension text',
+        at: base,
+        text: spec.text,
+        align,
+        rotation,
+        ...(spec.suffix === undefined || spec.suffix === '' ? {} : { suffix: spec.suffix }),
+        ...(spec.pick ? { pick: spec.pick } : {}),
+        ...(spec.field === undefined ? {} : { field: spec.field }),
+      };
       const path = (part: string, role: PathEntity['role'], of: PathEntity['runs']): PathEntity => ({ kind: 'path', key: `${spec.key} ${part}`, role, runs: of, ...common });
       return [
         path('extension', 'extension line', extensions.map(([a, b]) => run(a, b))),

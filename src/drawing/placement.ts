@@ -41,14 +41,34 @@ export interface Sheet {
   readonly bounds: () => Bounds;
 }
 
-export function emptySheet(): Sheet {
-  const taken: Box[] = [];
+/** px: side of the squares by which boxes are found again, and the most squares that one box is listed under. */
+const SQUARE_PX = 56;
+const MOST_SQUARES = 48;
+
+/** A sheet with nothing on it. `px` mm to a reference px. */
+export function emptySheet(px: number): Sheet {
+  const side = SQUARE_PX * px;
+  const all: Listed[] = [];
+  const squares = new Map<number, Listed[]>();
+  /** Boxes that cover too many squares to be listed under each. */
+  const large: Listed[] = [];
   let bounds = NOTHING;
+  let asked = 0;
 
   const add = (boxes: readonly Box[]): void => {
     for (const b of boxes) {
-      taken.push(b);
+      const listed: Listed = { box: b, seen: 0 };
+      all.push(listed);
       bounds = joined(bounds, b);
+      const keys = squaresOf(b, side);
+      if (!keys) large.push(listed);
+      else {
+        for (const key of keys) {
+          const square = squares.get(key);
+          if (square) square.push(listed);
+          else squares.set(key, [listed]);
+        }
+      }
     }
   };
 
@@ -56,13 +76,24 @@ export function emptySheet(): Sheet {
     let sum = 0;
     for (const mine of boxes) {
       const prices = COST[mine.matter];
-      for (const other of taken) {
-        if (mine.maxX <= other.minX || other.maxX <= mine.minX || mine.maxY <= other.minY || other.maxY <= mine.minY) continue;
-        const price = prices[other.matter];
-        if (price === 0 || !overlap(mine, other)) continue;
-        sum += price;
-        if (sum >= limit) return sum;
-      }
+      asked += 1;
+      const against = (others: readonly Listed[]): void => {
+        for (const other of others) {
+          if (other.seen === asked) continue;
+          other.seen = asked;
+          const price = prices[other.box.matter];
+          if (price > 0 && overlap(mine, other.box)) sum += price;
+        }
+      };
+      const keys = squaresOf(mine, side);
+      if (keys) {
+        against(large);
+        for (const key of keys) {
+          const square = squares.get(key);
+          if (square) against(square);
+        }
+      } else against(all);
+      if (sum >= limit) return sum;
     }
     return sum;
   };
@@ -87,6 +118,34 @@ export function emptySheet(): Sheet {
   return { add, cost, place, bounds: () => bounds };
 }
 
+/** A box on the sheet, and the last question for which it was looked at. */
+interface Listed {
+  readonly box: Box;
+  seen: number;
+}
+
+/** Keys of the squares that a box's upright bounds touch; undefined where there are too many of them. */
+function squaresOf(b: Box, side: number): readonly number[] | undefined {
+  const x0 = Math.floor(b.minX / side);
+  const x1 = Math.floor(b.maxX / side);
+  const y0 = Math.floor(b.minY / side);
+  const y1 = Math.floor(b.maxY / side);
+  if ((x1 - x0 + 1) * (y1 - y0 + 1) > MOST_SQUARES) return undefined;
+  const keys: number[] = [];
+  for (let x = x0; x <= x1; x++) for (let y = y0; y <= y1; y++) keys.push(x * 65_536 + y);
+  return keys;
+}
+
 /** How far the box round everything reaches from the origin in a direction (unit). */
 export const reach = (b: Bounds, ux: number, uy: number): number =>
   ux * (ux >= 0 ? b.maxX : b.minX) + uy * (uy >= 0 ? b.maxY : b.minY);
+
+/** px by which centre lines and bend lines run past the metal, at the most. */
+const PAST_METAL_PX = 12;
+
+/** What a drawing covers: everything placed, and the part with the lines that run past it. */
+export const drawnBounds = (placed: Bounds, part: Bounds, px: number): Bounds => {
+  const past = PAST_METAL_PX * px;
+  const { minX, minY, maxX, maxY } = part;
+  return joined(placed, { minX: minX - past, minY: minY - past, maxX: maxX + past, maxY: maxY + past });
+};

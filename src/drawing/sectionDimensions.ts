@@ -1,7 +1,7 @@
 /** Dimensions of the section: where holes and rows stand along their leg, and how long each leg is. */
 import type { Point } from '../core/geometry/types';
 import type { Pick } from './entities';
-import { dimension, figurePlaces, type DimensionSpec, type FigurePlace } from './dimension';
+import { dimension, figurePlaces, figureWidth, type DimensionSpec, type FigurePlace } from './dimension';
 import { measuredBeyond, measuredFace, type RunLeg } from './mainRun';
 import { reach, type Candidate, type Sheet } from './placement';
 import { HOLE_PAST_PX } from './sectionShape';
@@ -38,6 +38,7 @@ export function dimensionCandidates(run: RunLeg, measured: Measured, thickness: 
   const back = measured.x1 < measured.x0;
   const ux = back ? -run.ux : run.ux;
   const uy = back ? -run.uy : run.uy;
+  const width = figureWidth(measured.text, measured.suffix);
   const candidates: Candidate[] = [];
   for (const side of [measured.side, -measured.side]) {
     const face = side > 0 ? 0 : -thickness;
@@ -57,6 +58,7 @@ export function dimensionCandidates(run: RunLeg, measured: Measured, thickness: 
       level: height * sign,
       text: measured.text,
       suffix: measured.suffix,
+      width,
       field: measured.field,
       pick: measured.pick,
       clearFrom: measured.clear0 ? clear : 0,

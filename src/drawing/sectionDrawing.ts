@@ -3,15 +3,12 @@ import { joined, NOTHING } from '../core/geometry/bounds';
 import type { Bounds, Point } from '../core/geometry/types';
 import type { Folded, Layout } from '../core/part/layoutTypes';
 import { legLetter } from '../core/part/names';
-import { leader, letter, ring, ringWords } from './balloon';
-import type { Box } from './boxes';
+import { balloon, letter, standingBalloon } from './balloon';
 import type { Drawing, Entity, Lettering, Pick } from './entities';
-import { allBounds } from './entityBounds';
 import { mainRun, type RunBend, type RunLeg } from './mainRun';
-import { emptySheet, type Candidate, type Sheet } from './placement';
+import { drawnBounds, emptySheet, type Candidate, type Sheet } from './placement';
 import { dimensionCandidates, holeDimensions, legDimension } from './sectionDimensions';
 import { sectionShape } from './sectionShape';
-import { textBox } from './textWidth';
 import type { Words } from './words';
 
 /**
@@ -25,7 +22,7 @@ export function sectionDrawing(layout: Layout, folded: Folded, words: Words, let
   const run = mainRun(layout, folded);
   const shape = sectionShape(run, thickness, px);
   const extent = shape.boxes.reduce<Bounds>((b, box) => joined(b, box), NOTHING);
-  const sheet = emptySheet();
+  const sheet = emptySheet(px);
   sheet.add(shape.boxes);
   const entities: Entity[] = [...shape.entities];
 
@@ -43,7 +40,7 @@ export function sectionDrawing(layout: Layout, folded: Folded, words: Words, let
   for (const { endBend } of run) if (endBend) entities.push(...sheet.place(balloonCandidates(endBend, thickness, words, px, sheet)));
 
   const { minX, minY, maxX, maxY } = extent;
-  return { entities, extent: { minX, minY, maxX, maxY }, bounds: allBounds(entities, px) };
+  return { entities, extent: { minX, minY, maxX, maxY }, bounds: drawnBounds(sheet.bounds(), extent, px) };
 }
 
 /** The side of a leg that looks away from the middle of the part; the underside where that is not clear. */
@@ -66,16 +63,8 @@ function balloonCandidates(bend: RunBend, thickness: number, words: Words, px: n
   const outer = onRing(bend.figures.radius + thickness);
   const inner = onRing(bend.figures.radius);
 
-  const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): Candidate => ({
-    cost,
-    plan: () => {
-      const ringed = ring(key, at, bend.index, pick, px);
-      const pointer = leader(key, from, at, pick, px);
-      const said = ringWords(key, at, text, side, 0, pick, field, px);
-      const boxes: readonly Box[] = [...ringed.boxes, textBox(said, px), ...pointer.boxes];
-      return { boxes, entities: () => [...pointer.entities, ...ringed.entities, said] };
-    },
-  });
+  const said = balloon(key, bend.index, text, field, pick);
+  const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): Candidate => ({ cost, plan: () => standingBalloon(said, from, at, side, px) });
 
   const candidates: Candidate[] = [];
   LEADER_PX.forEach((length, i) => {
@@ -97,14 +86,8 @@ const LETTER_SHARES = [0.5, 0.6, 0.4, 0.7, 0.3, 0.82, 0.18];
 const LETTER_ROWS_PX = [18, 30, 44, 60, 80, 110];
 
 function letterCandidates(run: RunLeg, thickness: number, side: 1 | -1, px: number, sheet: Sheet): readonly Candidate[] {
-  const text = legLetter(run.index);
-  const standing = (cost: number, middle: Point): Candidate => ({
-    cost,
-    plan: () => {
-      const drawn = letter(`${run.leg.id} letter`, middle, text, run.leg.id, px);
-      return { boxes: drawn.boxes, entities: () => [drawn.entity] };
-    },
-  });
+  const stand = letter(run.leg.id, legLetter(run.index), px);
+  const standing = (cost: number, middle: Point): Candidate => ({ cost, plan: () => stand(middle) });
   const candidates = LETTER_ROWS_PX.flatMap((row, i) =>
     LETTER_SHARES.flatMap((share, j) => {
       const x = run.straight * share;

@@ -5,6 +5,7 @@
  * 1000 px, tabular lining figures, no kerning: Atkinson Hyperlegible Next, for each character the widest of the weights 400, 600
  * and 700, since a chosen dimension goes bold; Besley 600 for the capitals that letter the legs.
  */
+import type { Point } from '../core/geometry/types';
 import { box, type Box } from './boxes';
 import type { Role, TextEntity } from './entities';
 
@@ -68,12 +69,17 @@ export function textWidth(text: string, role: TextRole, suffix = ''): number {
 /** The box a text entity takes on the drawing, mm, for letters of `px` mm to a reference px. */
 export function textBox(entity: TextEntity, px: number): Box {
   const role = entity.role as TextRole;
+  return letteringBox(textWidth(entity.text, role, entity.suffix), role, entity.at, entity.align, entity.rotation, px);
+}
+
+/** The same for a text that is not an entity yet, whose width (px) is known. */
+export function letteringBox(widthPx: number, role: TextRole, at: Point, align: TextEntity['align'], rotation: number, px: number): Box {
   const size = LETTER_PX[role] * px;
-  const width = textWidth(entity.text, role, entity.suffix) * px;
-  const along = entity.align === 'start' ? width / 2 : entity.align === 'end' ? -width / 2 : 0;
+  const width = widthPx * px;
+  const along = align === 'start' ? width / 2 : align === 'end' ? -width / 2 : 0;
   const up = ((ABOVE - BELOW) / 2) * size;
-  const cos = Math.cos(entity.rotation);
-  const sin = Math.sin(entity.rotation);
-  const middle = { x: entity.at.x + along * cos - up * sin, y: entity.at.y + along * sin + up * cos };
+  const cos = rotation === 0 ? 1 : Math.cos(rotation);
+  const sin = rotation === 0 ? 0 : Math.sin(rotation);
+  const middle = { x: at.x + along * cos - up * sin, y: at.y + along * sin + up * cos };
   return box('text', middle, cos, sin, width / 2, ((ABOVE + BELOW) / 2) * size);
 }
