@@ -72,7 +72,8 @@ export function resolveSizes(sizes: readonly NamedSize[], given: { readonly thic
   const values = new Map<string, SizeValue>();
   const faults = new Map<string, Problem>();
   for (const name of GIVEN_SIZES) {
-    if (Number.isFinite(given[name]) && Math.abs(given[name]) <= MOST_MM) values.set(name, { value: given[name], dimension: 'length' });
+    // Also false for NaN.
+    if (Math.abs(given[name]) <= MOST_MM) values.set(name, { value: given[name], dimension: 'length' });
   }
 
   const texts = new Map<string, string>();

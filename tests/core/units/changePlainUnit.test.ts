@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { changePlainUnit } from '../../../src/core/units/changePlainUnit';
 import { evaluate, type Wanted } from '../../../src/core/units/evaluate';
@@ -59,13 +59,10 @@ describe('when plain numbers come to mean another unit', () => {
       fc.property(builtEntry, fc.constantFrom<Wanted>('length', 'number'), (text, wanted) => {
         const before = evaluate(text, wanted, context);
         const rewritten = changePlainUnit(text, wanted, context, to);
-        if (!before.ok) expect(rewritten).toBe(text);
-        else {
-          if (rewritten !== text) changed += 1;
-          const after = evaluate(rewritten, wanted, { ...context, plain: to });
-          if (!after.ok) throw new Error(`${text} became ${rewritten}: ${after.problem.says}`);
-          expect(Math.abs(after.value - before.value)).toBeLessThanOrEqual(1e-11 * Math.max(1, Math.abs(before.value)));
-        }
+        if (!before.ok) return rewritten === text;
+        if (rewritten !== text) changed += 1;
+        const after = evaluate(rewritten, wanted, { ...context, plain: to });
+        return after.ok && Math.abs(after.value - before.value) <= 1e-11 * Math.max(1, Math.abs(before.value));
       }),
       { numRuns: 3000 },
     );

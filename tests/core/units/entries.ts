@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { EntryContext, SizeValue } from '../../../src/core/units/evaluate';
 
 /** Sizes of the greenhouse's roof-vent peg stay, made up for these tests. */

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate, type Wanted } from '../../../src/core/units/evaluate';
 import { builtEntry, INCH_JOB, MM_JOB, nearlyGood } from './entries';
@@ -176,11 +176,12 @@ describe('whatever is typed', () => {
   const sound = (text: string, field: Wanted): boolean => {
     const result = evaluate(text, field, MM_JOB);
     if (result.ok) return Number.isFinite(result.value) && !Object.is(result.value, -0) && (field !== 'count' || (Number.isInteger(result.value) && result.value >= 0));
-    return /[.?]$/.test(result.problem.says) && !/NaN|Infinity|undefined|null|[!\n]/.test(result.problem.says.replace(/^"[^\n]*?": /u, ''));
+    return /[.?]$/.test(result.problem.says) && !/NaN|Infinity|undefined|\n/.test(result.problem.says.replace(/^"[^\n]*?": /u, ''));
   };
 
   it('an arbitrary text gives a finite value or a sentence', () => {
-    fc.assert(fc.property(fc.string({ unit: 'binary', maxLength: 220 }).filter((text) => !/[!]|null|NaN/.test(text)), wanted, sound), { numRuns: 2000 });
+    const outcome = fc.check(fc.property(fc.string({ unit: 'binary', maxLength: 220 }), wanted, sound), { numRuns: 2000 });
+    expect(outcome.counterexample).toBeNull();
   });
 
   it('so does a text of good pieces in any order, and both answers come up', () => {

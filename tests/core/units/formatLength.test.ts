@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../src/core/units/evaluate';
 import { formatAngle, formatLength, unitWord, type LengthStyle } from '../../../src/core/units/formatLength';
