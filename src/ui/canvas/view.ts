@@ -50,6 +50,8 @@ export const LEAST_ZOOM = 0.02;
 export const MOST_ZOOM = 200;
 /** A small part is not blown up beyond this when it is fitted. */
 const MOST_FITTED = 14;
+/** px of height that the lettering of both drawings takes at the least. */
+const LEAST_LETTERING_PX = 120;
 export const STEP_ZOOM = 1.25;
 
 export const toScreen = (sight: Sight, figure: FigureName, height: number, p: Point): Point => ({
@@ -119,22 +121,25 @@ export function fit(measure: (zoom: number) => Measured, room: Room, before?: Fi
       return inSight ? { ...next, left: before.left } : next;
     }
   }
-  let zoom = before?.zoom ?? 4;
-  let best = LEAST_ZOOM;
-  for (let turn = 0; turn < 6; turn++) {
-    const m = measure(zoom);
-    const need = needs(m, zoom);
-    if (need.width <= wide && need.height <= room.height) best = Math.max(best, zoom);
-    const fixedWidth = need.width - widthOf(m, 'extent') * zoom;
-    const fixedHeight = need.height - heightOf(m, 'extent') * zoom;
-    const next = Math.min((wide - fixedWidth) / widthOf(m, 'extent'), (room.height - fixedHeight) / heightOf(m, 'extent'), MOST_FITTED);
-    const held = Math.max(LEAST_ZOOM, Math.max(next, zoom / 3));
-    if (Math.abs(held - zoom) < 0.005 * zoom) break;
-    zoom = held;
+  // The width first: lettering takes about the same px at any zoom, so this settles at once.
+  let widest = MOST_FITTED;
+  for (let turn = 0; turn < 3; turn++) {
+    const m = measure(widest);
+    const lettering = needs(m, widest).width - widthOf(m, 'extent') * widest;
+    widest = Math.min(MOST_FITTED, Math.max(LEAST_ZOOM, (wide - Math.min(lettering, wide / 2)) / widthOf(m, 'extent')));
   }
-  // Lettering moves in jumps, so the last zoom tried may be a shade too large: the best that did fit is taken, if near.
-  const chosen = best >= 0.9 * zoom ? best : zoom;
-  return placed(measure(chosen), chosen, room);
+  // Then down until the height fits too. Closer in, lettering finds more room beside the metal and a drawing may need less
+  // height, so this goes down step by step and does not reckon.
+  const metal = heightOf(measure(widest), 'extent');
+  let zoom = Math.min(widest, Math.max(LEAST_ZOOM, (room.height - LEAST_LETTERING_PX) / metal));
+  let best = { zoom, over: Infinity };
+  for (let turn = 0; turn < 18 && best.over > 0; turn++) {
+    const need = needs(measure(zoom), zoom);
+    const over = Math.max(0, need.height - room.height) + Math.max(0, need.width - wide);
+    if (over < best.over) best = { zoom, over };
+    zoom = Math.max(LEAST_ZOOM, zoom * 0.94);
+  }
+  return placed(measure(best.zoom), best.zoom, room);
 }
 
 /** Zooms so that what lies under the point (px, in one figure) stays under it. */
