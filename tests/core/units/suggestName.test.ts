@@ -16,6 +16,10 @@ describe('the nearest name', () => {
     expect(suggestName('gab', ['gay', 'gap', 'gaz'])).toBe('gap');
   });
 
+  it('another single letter is not near', () => {
+    expect(suggestName('x', ['y'])).toBeNull();
+  });
+
   it('an empty list has nothing near', () => {
     expect(suggestName('gap', [])).toBeNull();
   });
