@@ -1,0 +1,94 @@
+/**
+ * The browser keeps the job on the bench: written on every change, brought back on the next visit. While a write is running
+ * later changes wait and only the last of them is written. There is one place for it: with two tabs open each writes its own
+ * job there and the last change wins, in whichever tab it was made; a job that matters goes to a file.
+ */
+import { get, set } from 'idb-keyval';
+import { openJob, saveJob } from '../job/openJob';
+import type { Job } from '../job/schema';
+import { bench, freshBench, report, showPart } from './bench';
+
+const PLACE = 'bendwright job';
+/** What was kept and could not be read is moved here, so that the next change does not write over it. */
+const UNREAD = 'bendwright job, unread';
+
+/** A database that does not answer in this time is taken to be missing, so that the sheet does not wait for ever. */
+const PATIENCE_MS = 3000;
+
+interface Kept {
+  /** The text of a job file. */
+  readonly job: string;
+  /** Id of the part that was in view. */
+  readonly part: string;
+}
+
+const isKept = (held: unknown): held is Kept =>
+  typeof held === 'object' && held !== null && 'job' in held && typeof held.job === 'string' && 'part' in held && typeof held.part === 'string';
+
+const inTime = <Value>(promise: Promise<Value>): Promise<Value> =>
+  Promise.race([promise, new Promise<never>((_, refuse) => setTimeout(() => refuse(new Error('its storage does not answer')), PATIENCE_MS))]);
+
+/** Why the browser refused, in words a maker can use. */
+function because(thrown: unknown): string {
+  const name = thrown instanceof DOMException || thrown instanceof Error ? thrown.name : '';
+  if (name === 'QuotaExceededError') return 'its storage is full';
+  if (name === 'SecurityError' || name === 'InvalidStateError' || name === 'NotAllowedError') return 'it does not allow this page to keep anything';
+  return thrown instanceof Error && thrown.message ? thrown.message.replace(/\.$/, '') : 'it gave no reason';
+}
+
+/** Puts the job kept by this browser on the bench. @returns whether there was one that could be read */
+export async function restore(): Promise<boolean> {
+  try {
+    const held = await inTime(get<unknown>(PLACE));
+    if (held === undefined) return false;
+    const opened = isKept(held) ? openJob(held.job) : undefined;
+    if (isKept(held) && opened?.ok) {
+      bench.setState(freshBench(opened.job));
+      showPart(held.part);
+      return true;
+    }
+    await inTime(set(UNREAD, held));
+    const fault = opened?.ok === false ? opened.faults[0]?.says : undefined;
+    report(`The job that this browser kept could not be read${fault ? `: ${fault}` : '.'} It was put aside and the example is open instead.`);
+  } catch (thrown) {
+    report(`This browser did not bring the job back: ${because(thrown)}. The example is open instead.`);
+  }
+  return false;
+}
+
+let written: Job | null = null;
+let writing = false;
+/** Whether the sentence on the screen is ours, to be taken back once a write succeeds. */
+let failed = false;
+
+async function write(): Promise<void> {
+  if (writing) return;
+  writing = true;
+  let { job, part } = bench.getState();
+  while (job !== written) {
+    written = job;
+    try {
+      // Each write waits for the one before: the last change must be the last written.
+      // oxlint-disable-next-line no-await-in-loop
+      await inTime(set(PLACE, { job: saveJob(job), part } satisfies Kept));
+      if (failed) report(null);
+      failed = false;
+    } catch (thrown) {
+      failed = true;
+      report(`This browser would not keep the job: ${because(thrown)}. Save it to a file.`);
+    }
+    ({ job, part } = bench.getState());
+  }
+  writing = false;
+}
+
+/** Begins to keep the job; what is on the bench now counts as kept. @returns stops it */
+export function keepSaved(): () => void {
+  written = bench.getState().job;
+  let { part } = bench.getState();
+  return bench.subscribe((state) => {
+    if (state.part !== part && state.job === written) written = null;
+    part = state.part;
+    void write();
+  });
+}

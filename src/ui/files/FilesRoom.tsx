@@ -1,0 +1,3 @@
+export function FilesRoom() {
+  return <main id="sheet" className="sheet" tabIndex={-1} />;
+}

@@ -1,0 +1,3 @@
+export function StockRoom() {
+  return <main id="sheet" className="sheet" tabIndex={-1} />;
+}
