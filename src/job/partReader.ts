@@ -9,9 +9,10 @@ export type Refuses = (value: number) => string | undefined;
 
 export interface PartReader {
   readonly problems: Problem[];
-  readonly values: Map<string, number>;
+  /** By field path. */
+  readonly values: (readonly [string, number])[];
   /**
-   * The value of an entry; undefined, and `whole` false, where there is none.
+   * The value of an entry; undefined where there is none that will do.
    * @param what names the place in a sentence: `Leg A (Foot), length`
    */
   readonly read: (field: string, what: string, text: string, wanted: Wanted, refuses?: Refuses) => number | undefined;
@@ -20,8 +21,8 @@ export interface PartReader {
 }
 
 export function makePartReader(setting: Setting): PartReader {
-  const problems: Problem[] = [...setting.problems];
-  const values = new Map(setting.values);
+  const problems: Problem[] = [];
+  const values: (readonly [string, number])[] = [];
   const refuse = (field: string, says: string): undefined => {
     problems.push({ field, says });
     return undefined;
@@ -30,7 +31,7 @@ export function makePartReader(setting: Setting): PartReader {
     const worked = setting.work(text, wanted);
     if (worked === undefined) return undefined;
     if (!worked.ok) return refuse(field, `${what}: ${worked.problem.says}`);
-    values.set(field, worked.value);
+    values.push([field, worked.value]);
     const says = refuses?.(worked.value);
     return says === undefined ? worked.value : refuse(field, says);
   };

@@ -33,6 +33,9 @@ const PART_OF_SCALAR = /[-+.\w]*/y;
 /** A string without its opening mark. A short run at a time, so that no pattern works through millions of characters. */
 const STRING_RUN = /(?:[ !#-[\]-\uffff]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})){1,1000}/y;
 
+/** `nul` or `1.` at the very end of a file is a value cut short, not a wrong one. */
+const isBeginning = (word: string): boolean => /^-?[\d.eE+-]*$/.test(word) || ['true', 'false', 'null'].some((whole) => whole.startsWith(word));
+
 /** Where `pattern` (sticky) ends when it is tried at `at`; `at` itself where it does not match. */
 function after(pattern: RegExp, text: string, at: number): number {
   pattern.lastIndex = at;
@@ -101,9 +104,8 @@ function findFault(text: string): Fault | undefined {
       wants = 'rest';
     } else {
       const end = after(SCALAR, text, at);
-      // `nul` or `1.` at the very end is a value cut short, not a wrong one.
       const word = after(PART_OF_SCALAR, text, at);
-      if (end === at || end !== word) return stopped(text, word === text.length ? word : at, 'A value');
+      if (end === at || end !== word) return stopped(text, word === text.length && isBeginning(text.slice(at)) ? word : at, 'A value');
       at = end;
       wants = 'rest';
     }

@@ -19,6 +19,12 @@ const STAND_INS = { thickness: [1.2345, 1.8765], radius: [2.3457, 3.4561], scale
 /** Texts remembered before the memory is emptied: two of the largest parts. */
 const MOST_REMEMBERED = 50_000;
 
+type Remembered = Map<Wanted, Map<string, Result<number> | undefined>>;
+
+/** A text without a letter holds no size, no scale and no unit by word: it means the same in every job of one plain unit. */
+const HAS_NAME = /\p{L}/u;
+const withoutNames: Readonly<Record<Job['units']['plain'], Remembered>> = { mm: new Map(), in: new Map() };
+
 export interface Setting {
   readonly problems: readonly Problem[];
   /** By field path, mm and rad. */
@@ -100,7 +106,7 @@ export function makeSetting(job: Job, stock: JobStock | undefined): Setting {
   let thickness: number | undefined;
   let radius: number | undefined;
   if (stock) {
-    const own = (field: 'thickness' | 'radius', uses: string, refuses: (value: number) => string | undefined): number | undefined => {
+    const ownEntry = (field: 'thickness' | 'radius', uses: string, refuses: (value: number) => string | undefined): number | undefined => {
       const worked = alike(stock[field], 'length', contextsFor(job, thickness, radius, scale).map(({ context }) => context));
       // With all else known, only the entry itself can be what it hangs on.
       if (worked === undefined && scale !== undefined && (field === 'thickness' || thickness !== undefined)) {
@@ -108,16 +114,17 @@ export function makeSetting(job: Job, stock: JobStock | undefined): Setting {
       }
       return take(`${stockPath}.${field}`, `${stockCalled}, ${field}`, worked, refuses);
     };
-    thickness = own('thickness', 'the thickness or the radius', aboveNought);
-    radius = own('radius', 'the radius itself', (value) => (value >= 0 ? undefined : 'a radius cannot be below 0.'));
+    thickness = ownEntry('thickness', 'the thickness or the radius', aboveNought);
+    radius = ownEntry('radius', 'the radius itself', (value) => (value >= 0 ? undefined : 'a radius cannot be below 0.'));
   }
 
   const worked = contextsFor(job, thickness, radius, scale);
   problems.push(...sizeProblems(job, worked));
   const [{ context }] = worked;
   const contexts = worked.map((each) => each.context);
-  const remembered = new Map<Wanted, Map<string, Result<number> | undefined>>();
+  const own: Remembered = new Map();
   const work = (text: string, wanted: Wanted): Result<number> | undefined => {
+    const remembered = HAS_NAME.test(text) ? own : withoutNames[job.units.plain];
     let texts = remembered.get(wanted);
     if (!texts || texts.size >= MOST_REMEMBERED) remembered.set(wanted, (texts = new Map()));
     const known = texts.get(text);

@@ -24,21 +24,30 @@ export const plus = (a: string, b: string): string | undefined => together(a, '+
 /** `a - b` as an entry; undefined where it would be longer than an entry may be. */
 export const minus = (a: string, b: string): string | undefined => together(a, '-', b);
 
-/** Whether `text` is `-( … )` with that bracket closing at the very end. */
-function isTakenAway(text: string): boolean {
-  if (!text.startsWith('-(') || !text.endsWith(')')) return false;
+/** Whether every bracket that opens is closed again, and none closes that was not open. */
+function inPairs(text: string): boolean {
   let open = 0;
-  for (let i = 1; i < text.length; i += 1) {
-    if (text[i] === '(') open += 1;
-    else if (text[i] === ')') open -= 1;
-    if (open === 0) return i === text.length - 1;
+  for (const character of text) {
+    if (character === '(') open += 1;
+    else if (character === ')') open -= 1;
+    if (open < 0) return false;
   }
-  return false;
+  return open === 0;
 }
 
-/** The entry with its sign turned; turned twice it is the same text again. Undefined where it would be too long. */
+/** Whether `text` is `-( … )` with that bracket closing at the very end. */
+const isTakenAway = (text: string): boolean => text.startsWith('-(') && text.endsWith(')') && inPairs(text.slice(2, -1));
+
+/**
+ * The entry with its sign turned. Brackets `-( … )` are put on or taken off in pairs, so that turned twice it is the same text
+ * again, whatever was typed. Nought, and what cannot be read because its brackets are not in pairs, stay as they are. Undefined
+ * where it would be too long.
+ */
 export function turned(text: string): string | undefined {
-  if (isTakenAway(text)) return text.slice(2, -1);
-  if (/^[\s0.]*$/.test(text)) return text;
+  let core = text;
+  let layers = 0;
+  for (; isTakenAway(core); layers += 1) core = core.slice(2, -1);
+  if (/^[\s0.]*$/.test(core) || !inPairs(core)) return text;
+  if (layers % 2 === 1) return text.slice(2, -1);
   return text.length + 3 <= LONGEST_ENTRY ? `-(${text})` : undefined;
 }
