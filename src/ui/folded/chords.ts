@@ -5,7 +5,7 @@ import { SAME_LENGTH_MM } from '../../core/geometry/tolerance';
 /** No chord leaves its arc by more than this, mm: half a pixel of a part that fills the view at 25 px/mm. */
 export const SAGITTA_MM = 0.02;
 /** No chord spans more than this, rad, so that a small hole still looks round when it is brought near. */
-export const LONGEST_CHORD = (2 * Math.PI) / 64;
+export const LONGEST_CHORD = (2 * Math.PI) / 32;
 
 /** Joints that turn by less than this, rad, look smooth and get no line down the wall. Larger than a chord's turn. */
 const SMOOTH = Math.PI / 9;

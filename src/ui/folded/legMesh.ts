@@ -46,23 +46,33 @@ const vectors = (ring: Ring): Vector2[] => {
   return all;
 };
 
-/** Lines of a wall: its two rims, and one down each corner. */
-function wallEdges(into: number[], ring: Ring, bottom: number): void {
+/** Numbers that the lines of a wall take: its two rims, and one line down each corner. */
+const wallLineNumbers = (ring: Ring): number => 6 * (ring.points.length + ring.corners.length);
+
+/** Writes the lines of a wall. @returns where the next wall's lines go */
+function writeWallLines(into: Float64Array, start: number, ring: Ring, bottom: number): number {
   const { points } = ring;
-  for (let i = 0; i < points.length; i += 2) {
-    const j = (i + 2) % points.length;
-    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = [points[i], points[i + 1], points[j], points[j + 1]];
-    into.push(x1, y1, 0, x2, y2, 0);
-  }
-  for (let i = 0; i < points.length; i += 2) {
-    const j = (i + 2) % points.length;
-    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = [points[i], points[i + 1], points[j], points[j + 1]];
-    into.push(x1, y1, bottom, x2, y2, bottom);
+  const n = points.length;
+  let at = start;
+  for (const z of [0, bottom]) {
+    for (let i = 0; i < n; i += 2) {
+      const j = (i + 2) % n;
+      into[at++] = points[i] ?? 0;
+      into[at++] = points[i + 1] ?? 0;
+      into[at++] = z;
+      into[at++] = points[j] ?? 0;
+      into[at++] = points[j + 1] ?? 0;
+      into[at++] = z;
+    }
   }
   for (const corner of ring.corners) {
-    const [x = 0, y = 0] = [points[2 * corner], points[2 * corner + 1]];
-    into.push(x, y, 0, x, y, bottom);
+    for (const z of [0, bottom]) {
+      into[at++] = points[2 * corner] ?? 0;
+      into[at++] = points[2 * corner + 1] ?? 0;
+      into[at++] = z;
+    }
   }
+  return at;
 }
 
 /**
@@ -78,12 +88,13 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
 
   const positions = new Float64Array(count * 6);
   let at = 0;
-  for (const ring of rings) {
-    for (let i = 0; i < ring.points.length; i += 2) {
-      const [x = 0, y = 0] = [ring.points[i], ring.points[i + 1]];
-      positions.set([x, y, 0], at * 3);
-      positions.set([x, y, -thickness], (count + at) * 3);
-      at++;
+  for (const z of [0, -thickness]) {
+    for (const { points } of rings) {
+      for (let i = 0; i < points.length; i += 2) {
+        positions[at++] = points[i] ?? 0;
+        positions[at++] = points[i + 1] ?? 0;
+        positions[at++] = z;
+      }
     }
   }
 
@@ -108,21 +119,27 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
     for (let i = 0; i < n; i++) {
       const a = first + i;
       const b = first + ((i + 1) % n);
-      const [p, q] = facing === 'out' ? [a, b] : [b, a];
-      triangles.set([p, count + p, count + q, p, count + q, q], next);
-      next += 6;
+      const p = facing === 'out' ? a : b;
+      const q = facing === 'out' ? b : a;
+      triangles[next++] = p;
+      triangles[next++] = count + p;
+      triangles[next++] = count + q;
+      triangles[next++] = p;
+      triangles[next++] = count + q;
+      triangles[next++] = q;
     }
     first += n;
     return { start, count: next - start };
   };
-  const edges: number[] = [];
-  const rims: number[] = [];
+  const edges = new Float64Array(wallLineNumbers(outline));
+  writeWallLines(edges, 0, outline, -thickness);
   const walls = wall(outline, 'out');
-  wallEdges(edges, outline, -thickness);
+  const rims = new Float64Array(holes.reduce((sum, h) => sum + wallLineNumbers(h.ring), 0));
+  let rimEnd = 0;
   const openings = holes.map((h): OpeningMesh => {
-    const start = rims.length;
-    wallEdges(rims, h.ring, -thickness);
-    return { cutout: h.cutout, walls: wall(h.ring, 'in'), rim: { start, count: rims.length - start } };
+    const start = rimEnd;
+    rimEnd = writeWallLines(rims, start, h.ring, -thickness);
+    return { cutout: h.cutout, walls: wall(h.ring, 'in'), rim: { start, count: rimEnd - start } };
   });
 
   return {
@@ -134,8 +151,8 @@ export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickne
       walls,
     },
     openings,
-    edges: Float64Array.from(edges),
-    rims: Float64Array.from(rims),
+    edges,
+    rims,
     rounds: plan.filter((s) => s.kind === 'arc' && s.sweep > 0) as readonly Arc[],
     thickness,
   };

@@ -184,9 +184,28 @@ describe('pick', () => {
     const below: View = { ...view, above: -Math.PI / 2 };
     const seen = centre(layout, 2, 3, below);
     expect(pickFolded(layout, folded, below, size, seen.x, seen.y, undefined)).toEqual({ kind: 'cutout', leg: 'peg-leg', cutout: 'peg' });
-    const edge: View = { ...view, ...SECTION_ANGLES };
-    const flat = centre(layout, 2, 3, edge);
-    expect(pickFolded(layout, folded, edge, size, flat.x, flat.y, { kind: 'leg', leg: 2, depth: 0 })).toEqual({ kind: 'leg', leg: 'peg-leg' });
+    for (const above of [0, 0.03, -0.03]) {
+      const edge: View = { ...view, around: 0, above };
+      const flat = centre(layout, 2, 3, edge);
+      expect(pickFolded(layout, folded, edge, size, flat.x, flat.y, { kind: 'leg', leg: 2, depth: 0 })).toEqual({ kind: 'leg', leg: 'peg-leg' });
+    }
+  });
+
+  it('measures from the hole in the face that is seen: from below, the back', () => {
+    const below: View = { ...view, above: -0.5 };
+    const back = onScreen(below, size, vector(8, 0, -1.6));
+    for (const up of [16, -16]) {
+      expect(pickFolded(layout, folded, below, size, back.x, back.y + up, { kind: 'leg', leg: 0, depth: back.depth })?.kind).toBe('cutout');
+    }
+    // Brought near, the hole is larger than a finger and is had within its edge only: 19 px up and down, seen so askew.
+    const near: View = { ...below, scale: 20 };
+    const large = onScreen(near, size, vector(8, 0, -1.6));
+    const at = (up: number) => pickFolded(layout, folded, near, size, large.x, large.y + up, { kind: 'leg', leg: 0, depth: large.depth })?.kind;
+    expect([-21, -17, 17, 21].map(at)).toEqual(['leg', 'cutout', 'cutout', 'leg']);
+  });
+
+  it('keeps to holes and legs', () => {
+    expect(pickFolded(layout, { ...folded, legs: [] }, view, size, peg.x, peg.y, undefined)).toBeUndefined();
   });
 });
 
