@@ -9,7 +9,7 @@ import { blankLetters, lugBalloons, tangentReadings } from './blankLettering';
 import { blankShape, byCutout, originOf, pastEdges } from './blankShape';
 import { dimension, figurePlaces, figureWidth, type DimensionSpec } from './dimension';
 import type { Drawing, Entity, Lettering } from './entities';
-import { drawnBounds, emptySheet } from './placement';
+import { drawnBounds, emptySheet, movedClear } from './placement';
 import { datumMark, runningBand, type BandPlace, type ReadingGroup, type RunningReading } from './runningBand';
 import type { Words } from './words';
 
@@ -33,17 +33,23 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   };
 
   const axis = blank.legs[0]?.y ?? 0;
-  const below: BandPlace = { side: 'below', edge: extent.minY };
   const left: BandPlace = { side: 'left', edge: extent.minX };
-  const total: ReadingGroup = { key: 'overall length', total: true, readings: [{ at: extent.maxX, from: extent.minY - lowestAt(blank.outline, blank.bounds.maxX, axis) + 4 * px }] };
-  take(datumMark('datum', below, extent.minY - lowestAt(blank.plans[0] ?? [], origin, axis) + 4 * px, px));
-  take(runningBand([...lengthReadings(layout, blank, words, extent.minY, px), total], below, words, px));
   const heights = heightReadings(layout, blank, words, axis, extent.minX, px);
   if (heights.length > 0) {
     take(datumMark('height datum', left, 4 * px, px));
     take(runningBand(heights, left, words, px));
   }
-  take(bendBand(blank.bends.filter(runsAcross).map((bend) => bendLabel(layout, bend, words, origin, px)), extent.maxY, px));
+  const lowest = (path: ClosedPath, x: number): number => extent.minY - lowestAt(path, x, axis) + 4 * px;
+  const total: ReadingGroup = { key: 'overall length', total: true, readings: [{ at: extent.maxX, from: lowest(blank.outline, blank.bounds.maxX) }] };
+  const lengths = [...lengthReadings(layout, blank, words, extent.minY, px), total];
+  take(movedClear(sheet, px, (out) => {
+    const below: BandPlace = { side: 'below', edge: extent.minY - out };
+    const datum = datumMark('datum', below, lowest(blank.plans[0] ?? [], origin) - out, px);
+    const band = runningBand(lengths.map((group) => ({ ...group, readings: group.readings.map((r) => ({ ...r, from: r.from - out })) })), below, words, px);
+    return { entities: [...datum.entities, ...band.entities], boxes: [...datum.boxes, ...band.boxes] };
+  }));
+  const bends = blank.bends.filter(runsAcross).map((bend) => bendLabel(layout, bend, words, origin, px));
+  take(movedClear(sheet, px, (out) => bendBand(bends, extent.maxY + out, px)));
 
   const across = words.length(extent.maxY - extent.minY);
   const width: DimensionSpec = {
@@ -67,7 +73,7 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   for (const candidates of lugBalloons(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
   for (const candidates of tangentReadings(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
   for (const candidates of blankLetters(layout, blank, px, sheet)) entities.push(...sheet.place(candidates()));
-  return { entities, extent, bounds: drawnBounds(sheet.bounds(), extent, px) };
+  return { entities, extent, bounds: drawnBounds(sheet.bounds(), shape.boxes, px) };
 }
 
 /** Lowest y at which a path stands at x: the lower corner of a square edge; `otherwise` where a rounded end only touches it. */

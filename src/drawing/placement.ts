@@ -36,8 +36,8 @@ export interface Sheet {
   readonly add: (boxes: readonly Box[]) => void;
   /** Cost of adding these boxes; stops counting at `limit`. */
   readonly cost: (boxes: readonly Box[], limit: number) => number;
-  /** Tries the candidates, marks the best one's boxes as taken and answers its entities. */
-  readonly place: (candidates: readonly Candidate[]) => readonly Entity[];
+  /** Tries the candidates, which come in order of their own cost, marks the best one's boxes as taken and answers its entities. */
+  readonly place: (candidates: Iterable<Candidate>) => readonly Entity[];
   readonly bounds: () => Bounds;
 }
 
@@ -98,10 +98,10 @@ export function emptySheet(px: number): Sheet {
     return sum;
   };
 
-  const place = (candidates: readonly Candidate[]): readonly Entity[] => {
+  const place = (candidates: Iterable<Candidate>): readonly Entity[] => {
     let best: Plan | undefined;
     let least = Infinity;
-    for (const candidate of candidates.toSorted((a, b) => a.cost - b.cost)) {
+    for (const candidate of candidates) {
       if (candidate.cost >= least) break;
       const plan = candidate.plan();
       const total = candidate.cost + cost(plan.boxes, least - candidate.cost);
@@ -140,12 +140,25 @@ function squaresOf(b: Box, side: number): readonly number[] | undefined {
 export const reach = (b: Bounds, ux: number, uy: number): number =>
   ux * (ux >= 0 ? b.maxX : b.minX) + uy * (uy >= 0 ? b.maxY : b.minY);
 
-/** px by which centre lines and bend lines run past the metal, at the most. */
+/** px by which centre lines, marks and bend lines run past the metal, at the most. */
 const PAST_METAL_PX = 12;
 
-/** What a drawing covers: everything placed, and the part with the lines that run past it. */
-export const drawnBounds = (placed: Bounds, part: Bounds, px: number): Bounds => {
+/** What a drawing covers: everything placed, and the metal with the lines that run past it. */
+export const drawnBounds = (placed: Bounds, metal: readonly Box[], px: number): Bounds => {
   const past = PAST_METAL_PX * px;
-  const { minX, minY, maxX, maxY } = part;
+  const { minX, minY, maxX, maxY } = metal.reduce<Bounds>((b, box) => joined(b, box), NOTHING);
   return joined(placed, { minX: minX - past, minY: minY - past, maxX: maxX + past, maxY: maxY + past });
 };
+
+/** px by which a band is moved out when its lettering would lie on that of another. */
+const BAND_STEP_PX = 14;
+const MOST_BAND_STEPS = 40;
+
+/** Lettering made at the first distance out (mm, from 0) at which none of it lies on what is on the sheet. */
+export function movedClear<Drawn extends { readonly boxes: readonly Box[] }>(sheet: Sheet, px: number, make: (out: number) => Drawn): Drawn {
+  let drawn = make(0);
+  for (let step = 1; step <= MOST_BAND_STEPS && sheet.cost(drawn.boxes.filter((b) => b.matter === 'text'), COST.text.text) >= COST.text.text; step++) {
+    drawn = make(step * BAND_STEP_PX * px);
+  }
+  return drawn;
+}

@@ -34,28 +34,24 @@ interface Measured {
 }
 
 /** Every place for one dimension along a leg: both sides, several rows outwards, and one outside all that is on the sheet. */
-export function dimensionCandidates(run: RunLeg, measured: Measured, thickness: number, px: number, sheet: Sheet): readonly Candidate[] {
+export function* dimensionCandidates(run: RunLeg, measured: Measured, thickness: number, px: number, sheet: Sheet): Generator<Candidate> {
   const back = measured.x1 < measured.x0;
   const ux = back ? -run.ux : run.ux;
   const uy = back ? -run.uy : run.uy;
+  const clear = HOLE_PAST_PX * px;
   const width = figureWidth(measured.text, measured.suffix);
-  const candidates: Candidate[] = [];
-  for (const side of [measured.side, -measured.side]) {
+  const sides = [measured.side, -measured.side].map((side) => {
     const face = side > 0 ? 0 : -thickness;
     const anchor = (x: number, z: number | undefined): Point => run.at(x, z === undefined ? face : side > 0 ? Math.max(z, 0) : Math.min(z, -thickness));
-    // The normal of the dimension is the leg's own; for a length that counts backwards it points the other way.
     const normal = { x: -run.uy * side, y: run.ux * side };
     const surface = run.at(0, face);
-    const base = surface.x * normal.x + surface.y * normal.y;
-    const sign = side * (back ? -1 : 1);
-    const clear = HOLE_PAST_PX * px;
-    const spec = (height: number): DimensionSpec => ({
+    const spec: DimensionSpec = {
       key: measured.key,
       from: anchor(measured.x0, measured.z0),
       to: anchor(measured.x1, measured.z1),
       ux,
       uy,
-      level: height * sign,
+      level: 0,
       text: measured.text,
       suffix: measured.suffix,
       width,
@@ -63,18 +59,19 @@ export function dimensionCandidates(run: RunLeg, measured: Measured, thickness: 
       pick: measured.pick,
       clearFrom: measured.clear0 ? clear : 0,
       clearTo: measured.clear1 ? clear : 0,
-    });
-    const places = figurePlaces(spec(0), px);
-    const heights = Array.from({ length: ROWS }, (_, row) => base + (FIRST_ROW_PX + row * ROW_PX) * px);
-    heights.push(reach(sheet.bounds(), normal.x, normal.y) + ROW_PX * px);
-    heights.forEach((height, row) => {
+    };
+    // The normal of a dimension is the leg's own; for a length that counts backwards it points the other way.
+    return { normal, spec, base: surface.x * normal.x + surface.y * normal.y, sign: side * (back ? -1 : 1), dislike: side === measured.side ? 0 : SIDE_COST };
+  });
+  const places = sides[0] ? figurePlaces(sides[0].spec, px) : [];
+  for (let row = 0; row <= ROWS; row++) {
+    for (const { normal, spec, base, sign, dislike } of sides) {
+      const height = row < ROWS ? base + (FIRST_ROW_PX + row * ROW_PX) * px : reach(sheet.bounds(), normal.x, normal.y) + ROW_PX * px;
       for (const place of places) {
-        const cost = row * ROW_COST + (side === measured.side ? 0 : SIDE_COST) + BESIDE_COST[place];
-        candidates.push({ cost, plan: () => dimension(spec(height), place, px) });
+        yield { cost: row * ROW_COST + dislike + BESIDE_COST[place], plan: () => dimension({ ...spec, level: height * sign }, place, px) };
       }
-    });
+    }
   }
-  return candidates;
 }
 
 /** Positions of holes, and pitches of rows along the leg. */

@@ -21,7 +21,7 @@ export function sectionDrawing(layout: Layout, folded: Folded, words: Words, let
   const { px } = lettering;
   const run = mainRun(layout, folded);
   const shape = sectionShape(run, thickness, px);
-  const extent = shape.boxes.reduce<Bounds>((b, box) => joined(b, box), NOTHING);
+  const extent = shape.boxes.filter((b) => b.matter === 'metal').reduce<Bounds>((b, box) => joined(b, box), NOTHING);
   const sheet = emptySheet(px);
   sheet.add(shape.boxes);
   const entities: Entity[] = [...shape.entities];
@@ -40,7 +40,7 @@ export function sectionDrawing(layout: Layout, folded: Folded, words: Words, let
   for (const { endBend } of run) if (endBend) entities.push(...sheet.place(balloonCandidates(endBend, thickness, words, px, sheet)));
 
   const { minX, minY, maxX, maxY } = extent;
-  return { entities, extent: { minX, minY, maxX, maxY }, bounds: drawnBounds(sheet.bounds(), extent, px) };
+  return { entities, extent: { minX, minY, maxX, maxY }, bounds: drawnBounds(sheet.bounds(), shape.boxes, px) };
 }
 
 /** The side of a leg that looks away from the middle of the part; the underside where that is not clear. */
@@ -50,10 +50,15 @@ function outerSide(run: RunLeg, middle: Point, thickness: number): 1 | -1 {
   return height > thickness ? 1 : -1;
 }
 
-const LEADER_PX = [34, 48, 66, 90, 120, 160];
-const LEADER_TURNS = [0, 25, -25, 50, -50, 75, -75, 105, -105, 135, -135, 165, -165].map((degrees) => (degrees * Math.PI) / 180);
+const LEADER_PX = [34, 50, 72, 104, 150];
+const LEADER_TURNS = [0, 30, -30, 60, -60, 85, -85, 110, -110, 140, -140].map((degrees) => (degrees * Math.PI) / 180);
 
-function balloonCandidates(bend: RunBend, thickness: number, words: Words, px: number, sheet: Sheet): readonly Candidate[] {
+/** Where a balloon may stand about its bend, best first: length of its leader, turn from straight out, words on the other side. */
+const BALLOON_PLACES = LEADER_PX.flatMap((length, i) =>
+  LEADER_TURNS.flatMap((turn, j) => [false, true].map((flipped) => ({ length, turn, flipped, cost: i * 9 + j * 2 + (flipped ? 12 : 0) }))),
+).toSorted((a, b) => a.cost - b.cost);
+
+function* balloonCandidates(bend: RunBend, thickness: number, words: Words, px: number, sheet: Sheet): Generator<Candidate> {
   const pick: Pick = { kind: 'bend', leg: bend.leg.id };
   const key = `${bend.leg.id} bend`;
   const field = `${words.part}.legs.${bend.leg.id}.bend.angle`;
@@ -66,38 +71,29 @@ function balloonCandidates(bend: RunBend, thickness: number, words: Words, px: n
   const said = balloon(key, bend.index, text, field, pick);
   const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): Candidate => ({ cost, plan: () => standingBalloon(said, from, at, side, px) });
 
-  const candidates: Candidate[] = [];
-  LEADER_PX.forEach((length, i) => {
-    LEADER_TURNS.forEach((turn, j) => {
-      const from = Math.abs(turn) > Math.PI / 2 ? inner : outer;
-      const at = { x: from.x + length * px * Math.cos(out + turn), y: from.y + length * px * Math.sin(out + turn) };
-      const liked = at.x >= from.x ? 'start' : 'end';
-      const cost = i * 9 + j * 2;
-      candidates.push(standing(cost, from, at, liked), standing(cost + 12, from, at, liked === 'start' ? 'end' : 'start'));
-    });
-  });
-  const below = { x: outer.x, y: sheet.bounds().minY - 20 * px };
-  const above = { x: outer.x, y: sheet.bounds().maxY + 20 * px };
-  candidates.push(standing(200, outer, below, 'start'), standing(201, outer, above, 'start'));
-  return candidates;
+  for (const { length, turn, flipped, cost } of BALLOON_PLACES) {
+    const from = Math.abs(turn) > Math.PI / 2 ? inner : outer;
+    const at = { x: from.x + length * px * Math.cos(out + turn), y: from.y + length * px * Math.sin(out + turn) };
+    yield standing(cost, from, at, at.x >= from.x === !flipped ? 'start' : 'end');
+  }
+  yield standing(200, outer, { x: outer.x, y: sheet.bounds().minY - 20 * px }, 'start');
 }
 
-const LETTER_SHARES = [0.5, 0.6, 0.4, 0.7, 0.3, 0.82, 0.18];
-const LETTER_ROWS_PX = [18, 30, 44, 60, 80, 110];
+/** Where a letter may stand by its leg, best first: share of the length, px off the face, on the side that is liked less. */
+const LETTER_PLACES = [18, 30, 44, 60, 80, 110]
+  .flatMap((off, i) => [0.5, 0.6, 0.4, 0.7, 0.3, 0.82, 0.18].flatMap((share, j) => [false, true].map((flipped) => ({ off, share, flipped, cost: i * 30 + j * 3 + (flipped ? 10 : 0) }))))
+  .toSorted((a, b) => a.cost - b.cost);
 
-function letterCandidates(run: RunLeg, thickness: number, side: 1 | -1, px: number, sheet: Sheet): readonly Candidate[] {
+function* letterCandidates(run: RunLeg, thickness: number, side: 1 | -1, px: number, sheet: Sheet): Generator<Candidate> {
   const stand = letter(run.leg.id, legLetter(run.index), px);
   const standing = (cost: number, middle: Point): Candidate => ({ cost, plan: () => stand(middle) });
-  const candidates = LETTER_ROWS_PX.flatMap((row, i) =>
-    LETTER_SHARES.flatMap((share, j) => {
-      const x = run.straight * share;
-      // The letter's square stands upright, so by a leg that slopes its middle has to keep further off.
-      const off = (row + 7 * Math.abs(2 * run.ux * run.uy)) * px;
-      const marked = side === 1 ? 0 : 10;
-      return [standing(i * 30 + j * 3 + marked, run.at(x, off)), standing(i * 30 + j * 3 + 10 - marked, run.at(x, -thickness - off))];
-    }),
-  );
+  // The letter's square stands upright, so by a leg that slopes its middle has to keep further off.
+  const slope = 7 * Math.abs(2 * run.ux * run.uy);
+  for (const { off, share, flipped, cost } of LETTER_PLACES) {
+    const marked = (side === 1) === !flipped;
+    const far = (off + slope) * px;
+    yield standing(cost, run.at(run.straight * share, marked ? far : -thickness - far));
+  }
   const at = run.at(run.straight / 2, 0);
-  candidates.push(standing(900, { x: at.x, y: sheet.bounds().minY - 16 * px }));
-  return candidates;
+  yield standing(900, { x: at.x, y: sheet.bounds().minY - 16 * px });
 }

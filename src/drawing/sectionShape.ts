@@ -53,7 +53,7 @@ export function sectionShape(run: readonly RunLeg[], thickness: number, px: numb
     under.push(...shape.under);
     over.push(...shape.over);
     const middle = -thickness / 2;
-    boxes.push(lineBox('metal', leg.at(0, middle), leg.at(leg.straight, middle), thickness / 2));
+    boxes.push(lineBox('metal', leg.at(0, middle), leg.at(leg.straight, middle), thickness / 2), ...shape.ticks);
     if (leg.startBend) {
       const bend = bendShape(leg.startBend, thickness);
       under.push(bend.under);
@@ -64,7 +64,7 @@ export function sectionShape(run: readonly RunLeg[], thickness: number, px: numb
   return { entities: [...under, ...over], boxes };
 }
 
-function legShape(run: RunLeg, thickness: number, angle: number, px: number): { readonly under: readonly Entity[]; readonly over: readonly Entity[] } {
+function legShape(run: RunLeg, thickness: number, angle: number, px: number): { readonly under: readonly Entity[]; readonly over: readonly Entity[]; readonly ticks: readonly Box[] } {
   const { leg, straight, at } = run;
   const pick: Pick = { kind: 'leg', leg: leg.id };
   const corners = [at(0, 0), at(0, -thickness), at(straight, -thickness), at(straight, 0)] as const;
@@ -76,15 +76,18 @@ function legShape(run: RunLeg, thickness: number, angle: number, px: number): { 
 
   const holes: Entity[] = [];
   const all: Opening[] = [];
+  const ticks: Box[] = [];
   leg.cutouts.forEach((cutout, i) => {
     const mine = openings(run, i);
     all.push(...mine);
     const of: Pick = { kind: 'cutout', leg: leg.id, cutout: cutout.id };
     const past = HOLE_PAST_PX * px;
+    const centreLines = mine.map(({ middle }) => line(at(middle, past), at(middle, -thickness - past)));
+    ticks.push(...centreLines.map((s) => lineBox('extension', s.from, s.to)));
     const edges = merged(mine).flatMap(({ from, to }) => [from, to].map((x) => ({ segments: [line(at(x, 0), at(x, -thickness))], closed: false })));
     holes.push(
       path(`${cutout.id} hole edge`, 'hole edge', edges, of),
-      path(`${cutout.id} centre line`, 'centre line', mine.map(({ middle }) => ({ segments: [line(at(middle, past), at(middle, -thickness - past))], closed: false })), of),
+      path(`${cutout.id} centre line`, 'centre line', centreLines.map((s) => ({ segments: [s], closed: false })), of),
     );
   });
 
@@ -108,6 +111,7 @@ function legShape(run: RunLeg, thickness: number, angle: number, px: number): { 
       path('hatch', 'hatch', solid.map((segment) => ({ segments: [segment], closed: false }))),
     ],
     over: [path('outline', 'outline', outline), ...holes],
+    ticks,
   };
 }
 
