@@ -1,8 +1,8 @@
 import { useEffect, useLayoutEffect, useRef, useState, type KeyboardEvent, type MouseEvent } from 'react';
 import type { TextEntity } from '../../drawing/entities';
-import { bench, choose, edit, useBench } from '../../store/bench';
+import { choose, edit, useBench } from '../../store/bench';
 import { fieldName } from '../fields/fieldName';
-import { figuresOf, type FiguresNow } from './figures';
+import { figuresNow, type FiguresNow } from './figures';
 import { attachGestures, type Live } from './gestures';
 import { InPlaceField } from './InPlaceField';
 import { makePainter, type Painter } from './paintDrawing';
@@ -35,11 +35,10 @@ const nameOf = (now: FiguresNow) => (entity: TextEntity): string => {
   return name ? `${figure}: ${name.label.charAt(0).toLowerCase()}${name.label.slice(1)}, change` : figure;
 };
 
-const current = (): FiguresNow | undefined => {
-  const { job, part } = bench.getState();
-  const { room, hand } = view.getState();
-  return figuresOf(job, part, room, hand);
-};
+/** px at the right edge where the figure beside the pointer goes over to its left. */
+const LIVE_ROOM = 220;
+
+const liveClass = (live: Live, width: number): string => ['figure-live', live.touch ? 'by-touch' : live.x > width - LIVE_ROOM ? 'to-left' : ''].filter(Boolean).join(' ');
 
 /** One drawing on show. React owns the empty element; the painter owns what is in it. */
 export function FigureStage({ figure, label, now }: Props) {
@@ -61,7 +60,8 @@ export function FigureStage({ figure, label, now }: Props) {
   // A field opens in the figure last used, or in the one that shows it, or under the section where neither does.
   const opensHere = editing !== null && (shows(figure) ? active === figure || !shows(other) : !shows(other) && figure === 'section');
   const phone = matchMedia(PHONE).matches;
-  const fieldAt = opensHere && editing !== null && !phone ? figureAt(drawing, editing, px) : undefined;
+  const middle = opensHere && editing !== null && !phone ? figureAt(drawing, editing, px) : undefined;
+  const fieldAt = middle && toScreen(sight, figure, height, middle);
   const opened = opensHere ? editing : null;
 
   useLayoutEffect(() => {
@@ -83,11 +83,11 @@ export function FigureStage({ figure, label, now }: Props) {
     painter.current?.paint(drawing.entities, { zoom: sight.zoom, chosen, editing: phone ? null : opened, nameOf: nameOf(now) });
   }, [drawing, sight.zoom, chosen, opened, phone, now]);
 
-  useEffect(() => (host.current ? attachGestures(host.current, { figure, now: current, live: setLive }) : undefined), [figure]);
+  useEffect(() => (host.current ? attachGestures(host.current, { figure, now: figuresNow, live: setLive }) : undefined), [figure]);
 
   // What is chosen elsewhere slides into sight; both figures slide together.
   useEffect(() => {
-    const at = current();
+    const at = figuresNow();
     const bounds = chosen && at && boundsOf(at.drawings[figure], chosen);
     if (!at || !bounds) return;
     const { width } = view.getState().room;
@@ -98,7 +98,7 @@ export function FigureStage({ figure, label, now }: Props) {
   }, [chosen, figure]);
 
   useEffect(() => {
-    const at = current();
+    const at = figuresNow();
     if (!ring || !at || !boundsOf(at.drawings[figure], ring.pick)) return;
     if (figure === 'blank' && boundsOf(at.drawings.section, ring.pick)) return;
     const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
@@ -160,7 +160,7 @@ export function FigureStage({ figure, label, now }: Props) {
           <div key={ring.turn} className="figure-ring" style={{ left: from.x - 12, top: from.y - 12, width: to.x - from.x + 24, height: to.y - from.y + 24 }} />
         )}
         {live && (
-          <output className={live.touch ? 'figure-live by-touch' : 'figure-live'} style={{ left: live.x, top: live.y }}>
+          <output className={liveClass(live, view.getState().room.width)} style={{ left: live.x, top: live.y }}>
             {live.lines.map((line) => (
               <span key={line.text}>
                 <b>{line.text}</b>

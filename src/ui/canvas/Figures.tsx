@@ -11,8 +11,8 @@ import './canvas.css';
 /** px: the drawings are never fitted into less than this on a narrow screen; they slide sideways instead (guide, "Layout"). */
 const LEAST_WIDTH = 720;
 
-/** Room for both figures one above the other, so that all of the sheet stands on a 1440 x 900 screen. */
-const heightFor = (windowHeight: number): number => Math.round(Math.min(720, Math.max(400, windowHeight * 0.5)));
+/** px of room for both figures together: from 1280 wide all of the sheet stands on a 1440 x 900 screen; narrower, the page scrolls. */
+const heightFor = (windowWidth: number, windowHeight: number): number => Math.round(windowWidth >= 1280 ? Math.min(720, Math.max(400, windowHeight * 0.5)) : Math.max(560, windowHeight * 0.6));
 
 /** Keeps the view's room at the size of the element. */
 function useRoom() {
@@ -20,7 +20,7 @@ function useRoom() {
   useEffect(() => {
     const measure = (): void => {
       const width = Math.floor(element.current?.clientWidth ?? 0);
-      const height = heightFor(innerHeight);
+      const height = heightFor(innerWidth, innerHeight);
       const leastWidth = innerWidth <= 700 ? LEAST_WIDTH : 0;
       const { room } = view.getState();
       if (width > 0 && (room.width !== width || room.height !== height || room.leastWidth !== leastWidth)) view.setState({ room: { width, height, leastWidth } });

@@ -4,10 +4,10 @@ import type { Drawing } from '../../drawing/entities';
 import { sectionDrawing } from '../../drawing/sectionDrawing';
 import type { Job, JobPart } from '../../job/schema';
 import type { Shape, WorkedOut } from '../../job/workOut';
-import { useBench } from '../../store/bench';
+import { bench, useBench } from '../../store/bench';
 import { partOf, shapeOf } from '../../store/derived';
 import { partWords } from './partWords';
-import { fit, useView, type FigureName, type Fitted, type Measured, type Room, type Sight } from './view';
+import { fit, useView, view, type FigureName, type Fitted, type Measured, type Room, type Sight } from './view';
 
 type Drawings = Readonly<Record<FigureName, Drawing>>;
 
@@ -32,41 +32,57 @@ interface Kept {
 }
 
 let kept: Kept | undefined;
-let lastFit: { readonly part: string; readonly room: Room; readonly shape: Shape; readonly fitted: Fitted } | undefined;
+let lastFit: { readonly part: string; readonly room: Room; readonly shape: Shape; readonly steady: boolean; readonly fitted: Fitted } | undefined;
+/** What the last good shape was lettered with: while an entry is wrong the drawing holds its figures too. */
+let lettered: { readonly shape: Shape; readonly job: Job; readonly part: JobPart; readonly values: ReadonlyMap<string, number> } | undefined;
 
-function drawingsAt(job: Job, part: JobPart, worked: WorkedOut, shape: Shape, zoom: number): Drawings {
+function drawingsAt(job: Job, part: JobPart, values: ReadonlyMap<string, number>, shape: Shape, zoom: number): Drawings {
   if (!kept || kept.shape !== shape || kept.part !== part || kept.units !== job.units) kept = { shape, part, units: job.units, byZoom: new Map() };
   const before = kept.byZoom.get(zoom);
   if (before) return before;
-  const words = partWords(job, part.id, worked.resolved.values);
+  const words = partWords(job, part.id, values);
   const lettering = { px: 1 / zoom };
   const made = { section: sectionDrawing(shape.layout, shape.folded, words, lettering), blank: blankDrawing(shape.layout, shape.blank, words, lettering) };
   kept.byZoom.set(zoom, made);
   return made;
 }
 
-/** Undefined where the part cannot be drawn and never could. */
-export function figuresOf(job: Job, partId: string, room: Room, hand: Sight | null): FiguresNow | undefined {
+/**
+ * Undefined where the part cannot be drawn and never could.
+ * @param steady while a figure is typed or dragged
+ */
+export function figuresOf(job: Job, partId: string, room: Room, hand: Sight | null, steady: boolean): FiguresNow | undefined {
   const part = job.parts.find(({ id }) => id === partId);
   if (!part || room.width <= 0) return undefined;
   const worked = partOf(job, partId);
   const { shape, stale } = shapeOf(job, partId);
   if (!shape) return undefined;
-  const at = (zoom: number): Drawings => drawingsAt(job, part, worked, shape, zoom);
-  const same = lastFit && lastFit.part === partId && lastFit.room === room ? lastFit.fitted : undefined;
-  let fitted = same;
-  if (!fitted || (!hand && lastFit?.shape !== shape)) {
-    fitted = fit((zoom): Measured => at(zoom), room, same);
-    lastFit = { part: partId, room, shape, fitted };
+  if (!stale) lettered = { shape, job, part, values: worked.resolved.values };
+  const from = stale && lettered?.shape === shape ? lettered : { job, part, values: worked.resolved.values };
+  const at = (zoom: number): Drawings => drawingsAt(from.job, from.part, from.values, shape, zoom);
+  const before = lastFit && lastFit.part === partId && lastFit.room === room ? lastFit : undefined;
+  let fitted = before?.fitted;
+  // A fit that was held for a gesture is looked at again once the gesture is over.
+  if (!fitted || (!hand && (before?.shape !== shape || (before.steady && !steady)))) {
+    fitted = fit((zoom): Measured => at(zoom), room, fitted && { fitted, steady });
+    lastFit = { part: partId, room, shape, steady, fitted };
   }
   const sight = hand ?? fitted;
   return { job, part, worked, shape, stale, drawings: at(sight.zoom), sight, height: fitted.height };
 }
 
+/** Both figures as the bench and the view stand. */
+export const figuresNow = (): FiguresNow | undefined => {
+  const { job, part, mark, editing } = bench.getState();
+  const { room, hand } = view.getState();
+  return figuresOf(job, part, room, hand, mark !== null || editing !== null);
+};
+
 export function useFigures(): FiguresNow | undefined {
   const job = useBench((state) => state.job);
   const part = useBench((state) => state.part);
+  const steady = useBench((state) => state.mark !== null || state.editing !== null);
   const room = useView((state) => state.room);
   const hand = useView((state) => state.hand);
-  return figuresOf(job, part, room, hand);
+  return figuresOf(job, part, room, hand, steady);
 }

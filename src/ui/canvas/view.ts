@@ -101,26 +101,41 @@ function placed(m: Measured, zoom: number, room: Room): Fitted {
   };
 }
 
+/** How the last fit goes on: `steady` while a figure is typed or dragged, so that the picture does not breathe. */
+export interface Before {
+  readonly fitted: Fitted;
+  readonly steady: boolean;
+}
+
+/** A fit is given up for one this much closer. */
+const WORTH_IT = 1.12;
+
+/** The last fit, if it will still do. */
+function heldFit(measure: (zoom: number) => Measured, room: Room, wide: number, { fitted, steady }: Before): Fitted | undefined {
+  const fits = (zoom: number): boolean => {
+    const need = needs(measure(zoom), zoom);
+    return need.width <= wide + 1 && need.height <= room.height + 1;
+  };
+  const m = measure(fitted.zoom);
+  const { min, max } = across(m.section.extent, m.blank.extent);
+  const shown = wide / fitted.zoom;
+  if (steady) {
+    const inSight = min >= fitted.left && max <= fitted.left + shown;
+    const high = (['section', 'blank'] as const).every((figure) => size(m[figure].extent.minY, m[figure].extent.maxY) * fitted.zoom <= fitted.height[figure]);
+    return inSight && high ? { ...placed(m, fitted.zoom, room), left: fitted.left, height: fitted.height } : undefined;
+  }
+  return fits(fitted.zoom) && !(fitted.zoom * WORTH_IT <= MOST_FITTED && fits(fitted.zoom * WORTH_IT)) ? placed(m, fitted.zoom, room) : undefined;
+}
+
 /**
  * The largest zoom at which both drawings fit in the room. Lettering keeps its px, so how much a drawing takes is asked anew
  * at each zoom tried.
- * @param before what was fitted last: it is kept while the drawings still fit and do not look lost in it, so that the picture
- * does not breathe while a figure is typed
+ * @param before what was fitted last, kept while it will do
  */
-export function fit(measure: (zoom: number) => Measured, room: Room, before?: Fitted): Fitted {
+export function fit(measure: (zoom: number) => Measured, room: Room, before?: Before): Fitted {
   const wide = Math.max(room.width, room.leastWidth);
-  if (before) {
-    const m = measure(before.zoom);
-    const need = needs(m, before.zoom);
-    const fits = need.width <= wide + 1 && need.height <= room.height + 1;
-    const fills = need.width >= 0.82 * wide || need.height >= 0.82 * room.height || before.zoom >= MOST_FITTED;
-    if (fits && fills) {
-      const next = placed(m, before.zoom, room);
-      const { min, max } = across(m.section.bounds, m.blank.bounds);
-      const inSight = min >= before.left && max <= before.left + wide / before.zoom;
-      return inSight ? { ...next, left: before.left } : next;
-    }
-  }
+  const held = before && heldFit(measure, room, wide, before);
+  if (held) return held;
   // The width first: lettering takes about the same px at any zoom, so this settles at once.
   let widest = MOST_FITTED;
   for (let turn = 0; turn < 3; turn++) {

@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from 'react';
 import type { Wanted } from '../../core/units/evaluate';
 import type { Result } from '../../core/result';
 import { writeField } from '../../job/fields';
@@ -51,10 +51,13 @@ export function EntryField(props: EntryFieldProps) {
   const mark = markOf(field);
 
   useEffect(() => {
-    if (!props.autoFocus) return;
-    input.current?.focus({ preventScroll: true });
-    input.current?.select();
+    if (props.autoFocus) input.current?.focus({ preventScroll: true });
   }, [props.autoFocus]);
+
+  // The typed text has taken the place of the shown value by now; all of it is marked, before any key can come.
+  useLayoutEffect(() => {
+    if (focused) input.current?.select();
+  }, [focused]);
 
   const format = props.format ?? ((worked: number) => showValue(job, wanted, worked));
   const shown = focused || inPlace || value === undefined || says !== undefined ? text : format(value);
@@ -116,12 +119,9 @@ export function EntryField(props: EntryFieldProps) {
           aria-invalid={says !== undefined}
           aria-describedby={described || undefined}
           data-field={field}
-          onFocus={(event) => {
+          onFocus={() => {
             setFocused(true);
             setBefore(text);
-            const line = event.currentTarget;
-            // The typed text replaces the shown value first; then all of it is marked.
-            requestAnimationFrame(() => document.activeElement === line && line.select());
           }}
           onBlur={() => {
             setFocused(false);
