@@ -4,7 +4,9 @@ import type { Point, Segment } from './types';
 
 /** Point on a segment `length` mm from its start, measured along it. */
 export function pointAlong(segment: Segment, length: number): Point {
-  const share = length / segmentLength(segment);
+  const whole = segmentLength(segment);
+  if (whole === 0) return segment.from;
+  const share = length / whole;
   if (segment.kind === 'line') {
     return {
       x: segment.from.x + (segment.to.x - segment.from.x) * share,

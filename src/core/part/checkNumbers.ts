@@ -6,6 +6,8 @@ import type { Part } from './types';
 
 /** Largest dimension of a leg, mm: ten metres, more than any sheet that a small workshop can carry. */
 export const LARGEST_MM = 10_000;
+/** Smallest length, width or opening, mm: a micrometre, finer than anything a workshop cuts or measures. */
+export const SMALLEST_MM = 0.001;
 /** Most openings in one part; a bureau's file of this size still opens anywhere. */
 export const MOST_OPENINGS = 20_000;
 /** Most legs in one part. */
@@ -19,6 +21,7 @@ export function checkNumbers(part: Part): Problem[] {
   const size = (field: string, value: number, what: string, above: boolean) => {
     if (!Number.isFinite(value)) note(field, `${what} is not a number.`);
     else if (above && value <= 0) note(field, `${what} is ${value}. It must be more than 0.`);
+    else if (above && value < SMALLEST_MM) note(field, `${what} is less than ${SMALLEST_MM} mm, the least Bendwright lays out.`);
     else if (!above && value < 0) note(field, `${what} is ${value}. It cannot be below 0.`);
     else if (value > LARGEST_MM) note(field, `${what} is more than ${LARGEST_MM} mm, the most Bendwright lays out.`);
   };
@@ -29,7 +32,8 @@ export function checkNumbers(part: Part): Problem[] {
 
   if (part.legs.length === 0) note('legs', 'A part needs at least one leg.');
   if (part.legs.length > MOST_LEGS) note('legs', `A part of ${part.legs.length} legs is more than the ${MOST_LEGS} that Bendwright lays out.`);
-  if (!(part.thickness > 0 && part.thickness <= 50)) note('thickness', `The thickness is ${part.thickness} mm. It must be more than 0, up to 50 mm.`);
+  if (!Number.isFinite(part.thickness)) note('thickness', 'The thickness is not a number.');
+  else if (part.thickness < SMALLEST_MM || part.thickness > 50) note('thickness', `The thickness is ${part.thickness} mm. It must be ${SMALLEST_MM} mm or more, up to 50 mm.`);
 
   const hangsOnEnd = new Set<number>();
   let openings = 0;
@@ -64,10 +68,9 @@ export function checkNumbers(part: Part): Problem[] {
           size(`${at}.bend.seat.relief.depth`, bend.seat.relief.depth, `${called}: the depth of the relief`, false);
         }
       }
-      if (!(bend.turn > 0 && bend.turn <= Math.PI)) {
-        const degrees = (bend.turn * 180) / Math.PI;
-        note(`${at}.bend.turn`, `${bendIs} turns by ${Number.isFinite(degrees) ? `${Number(degrees.toFixed(3))}°` : 'no number'}. It must be more than 0° and at most 180°.`);
-      }
+      const degrees = (bend.turn * 180) / Math.PI;
+      if (!Number.isFinite(degrees)) note(`${at}.bend.turn`, `${bendIs}: the angle turned is not a number.`);
+      else if (!(bend.turn > 0 && bend.turn <= Math.PI)) note(`${at}.bend.turn`, `${bendIs} turns by ${Number(degrees.toFixed(3))}°. It must be more than 0° and at most 180°.`);
       size(`${at}.bend.radius`, bend.radius, `${bendIs}: the inside radius`, false);
     }
     leg.cutouts.forEach((cutout, j) => {
@@ -78,19 +81,23 @@ export function checkNumbers(part: Part): Problem[] {
       else {
         size(`${field}.shape.length`, shape.length, `${is}: the length`, true);
         size(`${field}.shape.width`, shape.width, `${is}: the width`, true);
-        place(`${field}.shape.turn`, shape.turn, `${is}: the turn`);
-        if (shape.kind === 'slot' && shape.length < shape.width) note(`${field}.shape.length`, `${is} is ${shape.length} mm long and ${shape.width} mm wide. A slot is at least as long as it is wide.`);
+        if (!Number.isFinite(shape.turn)) note(`${field}.shape.turn`, `${is}: the angle it is turned by is not a number.`);
+        else if (Math.abs(shape.turn) > 2 * Math.PI) note(`${field}.shape.turn`, `${is} is turned by more than 360° either way. Give the angle between −360° and 360°.`);
+        if (shape.kind === 'slot' && shape.length < shape.width && Number.isFinite(shape.length) && Number.isFinite(shape.width)) note(`${field}.shape.length`, `${is} is ${shape.length} mm long and ${shape.width} mm wide. A slot is at least as long as it is wide.`);
         if (shape.kind === 'rectangle') {
           const most = Math.min(shape.length, shape.width) / 2;
           size(`${field}.shape.corner`, shape.corner, `${is}: the corner radius`, false);
-          if (shape.corner > most) note(`${field}.shape.corner`, `${is} has a corner radius of ${shape.corner} mm; half its shorter side, ${most} mm, is the most.`);
+          if (Number.isFinite(shape.corner) && Number.isFinite(most) && shape.corner > most) note(`${field}.shape.corner`, `${is} has a corner radius of ${shape.corner} mm; half its shorter side, ${most} mm, is the most.`);
         }
       }
       place(`${field}.along.distance`, cutout.along.distance, `${is}: its place along the leg`);
       place(`${field}.across.distance`, cutout.across.distance, `${is}: its place across the leg`);
       for (const key of ['count', 'alongCount', 'acrossCount'] as const) {
         const count = (pattern as Partial<Record<typeof key, number>>)[key];
-        if (count !== undefined && !(Number.isInteger(count) && count >= 1)) note(`${field}.pattern.${key}`, `${is} repeats ${count} times. It must be a whole number from 1.`);
+        if (count === undefined) continue;
+        if (!Number.isFinite(count)) note(`${field}.pattern.${key}`, `${is}: how often it repeats is not a number.`);
+        else if (!(Number.isInteger(count) && count >= 1)) note(`${field}.pattern.${key}`, `${is} repeats ${count} times. It must be a whole number from 1.`);
+        else if (count > MOST_OPENINGS) note(`${field}.pattern.${key}`, `${is} repeats more than ${MOST_OPENINGS} times, the most openings Bendwright lays out.`);
       }
       for (const key of ['pitch', 'alongPitch', 'acrossPitch'] as const) {
         const pitch = (pattern as Partial<Record<typeof key, number>>)[key];
@@ -99,6 +106,6 @@ export function checkNumbers(part: Part): Problem[] {
       openings += cutoutCount(pattern);
     });
   });
-  if (openings > MOST_OPENINGS) note('legs', `The part has ${openings} openings; ${MOST_OPENINGS} is the most Bendwright lays out.`);
+  if (Number.isFinite(openings) && openings > MOST_OPENINGS) note('legs', `The part has ${openings} openings; ${MOST_OPENINGS} is the most Bendwright lays out.`);
   return problems;
 }

@@ -1,4 +1,5 @@
 /** Cut-outs in the frame of their leg: where each repeat stands, and its edge. */
+import { SAME_LENGTH_MM } from '../geometry/tolerance';
 import { arcAbout, line, withEnds } from '../geometry/segments';
 import { placedContour, placer } from '../geometry/pose';
 import { unreachable } from '../result';
@@ -59,14 +60,14 @@ export function contourAt(shape: CutoutShape, centre: Point): Contour {
     const right = withEnds(arcAbout({ x, y: 0 }, corner, -quarter, Math.PI), { x, y: -corner }, { x, y: corner });
     const left = withEnds(arcAbout({ x: -x, y: 0 }, corner, quarter, Math.PI), { x: -x, y: corner }, { x: -x, y: -corner });
     segments.push(line(left.to, right.from), right, line(right.to, left.from), left);
-  } else if (corner === 0) {
+  } else if (corner <= SAME_LENGTH_MM) {
     corners.forEach((p, i) => segments.push(line(p, corners[(i + 1) % 4] ?? p)));
   } else {
     const arcs = corners.map((p, i) => arcAbout(p, corner, (i - 1) * quarter, quarter));
     arcs.forEach((arc, i) => {
       const next = arcs[(i + 1) % 4] ?? arc;
       segments.push(arc);
-      if (Math.hypot(next.from.x - arc.to.x, next.from.y - arc.to.y) > 1e-9) segments.push(line(arc.to, next.from));
+      if (Math.hypot(next.from.x - arc.to.x, next.from.y - arc.to.y) > SAME_LENGTH_MM) segments.push(line(arc.to, next.from));
       else segments[segments.length - 1] = withEnds(arc, arc.from, next.from);
     });
   }

@@ -1,4 +1,5 @@
 /** The outline of a free end, from one long edge to the other. */
+import { SAME_LENGTH_MM } from '../geometry/tolerance';
 import { line, withEnds } from '../geometry/segments';
 import { bad, good, type Result } from '../result';
 import type { Point, Segment } from '../geometry/types';
@@ -12,7 +13,8 @@ export interface EndOutline {
   readonly segments: readonly Segment[];
 }
 
-const mirrored = (p: Point): Point => ({ x: p.x, y: -p.y });
+/** In the centre line; 0 − 0 is 0 where −0 would be a minus nought. */
+const mirrored = (p: Point): Point => ({ x: p.x, y: 0 - p.y });
 
 /**
  * Outline of the leg's END (x = length), drawn from the right edge up to the left. The start is worked out as the end of
@@ -32,19 +34,21 @@ export function endOutline(edge: LongEdge, shape: EndShape): Result<EndOutline> 
     return good({ edgePoint: corner, segments: [arc] });
   }
   const size = shape.kind === 'radius' ? shape.radius : shape.kind === 'chamfer' ? shape.size : 0;
-  if (size === 0) return good({ edgePoint: corner, segments: [line(mirrored(corner), corner)] });
+  if (size <= SAME_LENGTH_MM) return good({ edgePoint: corner, segments: [line(mirrored(corner), corner)] });
 
   const interior = Math.PI / 2 - edge.taper;
   const arm = shape.kind === 'radius' ? size / Math.tan(interior / 2) : size;
   const field = shape.kind === 'radius' ? 'radius' : 'size';
   const what = shape.kind === 'radius' ? 'corner radius' : 'chamfer';
   const room = Math.min(corner.y, edgeLength);
-  if (arm > room) {
+  // tan(π/4) is a hair below 1: a radius of exactly half the width must pass.
+  if (arm > room + SAME_LENGTH_MM) {
     const most = shape.kind === 'radius' ? room * Math.tan(interior / 2) : room;
     return bad(field, `has a ${what} of ${size.toFixed(2)} mm, but only ${most.toFixed(2)} mm fits at that end.`, size - most);
   }
   const onEdge: Point = { x: corner.x - arm * Math.cos(edge.taper), y: corner.y - arm * Math.sin(edge.taper) };
-  const onEnd: Point = { x: corner.x, y: corner.y - arm };
+  const left = corner.y - arm;
+  const onEnd: Point = { x: corner.x, y: left > SAME_LENGTH_MM ? left : 0 };
   const segments: Segment[] = [];
   if (shape.kind === 'radius') {
     const centre: Point = { x: corner.x - size, y: onEnd.y };

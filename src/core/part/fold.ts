@@ -3,6 +3,9 @@ import { framedPose, inSpace, direction, vector, WORLD } from '../geometry/frame
 import type { Frame } from '../geometry/types';
 import type { Folded, FoldedBend, FoldedCutout, Layout, LegBend } from './layoutTypes';
 
+/** rad: below this a bend lies flat. A leg of ten metres rises by 1e-11 mm at its far end. */
+const HARDLY_BEGUN = 1e-15;
+
 /**
  * A bend at one stage of being made. Its neutral line keeps its length θ (r + K t), as in a bend that is pressed
  * home: at less than the full angle the radius is larger.
@@ -10,8 +13,10 @@ import type { Folded, FoldedBend, FoldedCutout, Layout, LegBend } from './layout
  */
 function stage(bend: LegBend, leg: number, frame: Frame, bent: number, thickness: number): FoldedBend {
   const { turn, radius, k, allowance } = bend.figures;
-  const turned = turn * Math.min(1, Math.max(0, bent));
-  const now = bent >= 1 ? radius : turned === 0 ? Infinity : allowance / turned - k * thickness;
+  // A share that is no number counts as not begun, and so does one so small that its radius is beyond counting.
+  const share = bent >= 1 ? 1 : bent > 0 && turn * bent > HARDLY_BEGUN ? bent : 0;
+  const turned = turn * share;
+  const now = share === 1 ? radius : share === 0 ? Infinity : allowance / turned - k * thickness;
   return { leg, frame, turn: turned, way: bend.way, radius: now, width: bend.width, allowance };
 }
 

@@ -2,6 +2,7 @@
 import { bendFigures } from '../bending/bendFigures';
 import { setback } from '../bending/setback';
 import { placedPath } from '../geometry/pose';
+import { SAME_LENGTH_MM } from '../geometry/tolerance';
 import type { BendFigures } from '../bending/types';
 import type { Segment } from '../geometry/types';
 import type { ManyResult, Problem, Result } from '../result';
@@ -94,13 +95,18 @@ export function layOut(part: Part): ManyResult<WalkableLayout> {
     const ends: Ends = { start: figures[i], end: child === undefined ? undefined : figures[child] };
     const before = endSetback(ends.start, leg.startBasis, thickness);
     const behind = endSetback(ends.end, leg.endBasis, thickness);
-    const straight = leg.length - before - behind;
+    const left = leg.length - before - behind;
+    // A leg of exactly its setbacks has no flat; what rounding leaves over must not refuse it.
+    const straight = Math.abs(left) <= SAME_LENGTH_MM ? 0 : left;
     if (straight < 0) {
       problems.push({ field: `legs.${i}.length`, says: shortLeg(part, i, leg, ends, straight, before, behind), amount: -straight });
     }
     return { leg, ends, before, behind, straight, child };
   });
   if (problems.length > 0) return { ok: false, problems };
+  if (sized.every(({ straight, ends }) => straight === 0 && (ends.start?.allowance ?? 0) <= SAME_LENGTH_MM)) {
+    return { ok: false, problems: [{ field: 'legs.0.length', says: `${legCalled(part, 0)} and all others have no flat, and the bends take up nothing: there is no blank. Make a leg longer.` }] };
+  }
 
   const edges: (Result<LongEdge> | undefined)[] = sized.map(({ leg, ends, straight }) =>
     longEdge(straight, leg.startWidth / 2, leg.endWidth / 2, ends.start ? 'square' : leg.startShape.kind, ends.end ? 'square' : leg.endShape.kind),
@@ -121,11 +127,13 @@ export function layOut(part: Part): ManyResult<WalkableLayout> {
     const start = shaped(turnedRound(edge, straight), ends.start ? SQUARE : leg.startShape, `legs.${i}.startShape`, called, problems);
     if (!end || !start) return;
     const edgeFrom = { x: straight - start.edgePoint.x, y: start.edgePoint.y };
-    if (end.edgePoint.x < edgeFrom.x - 1e-9) {
+    if (end.edgePoint.x < edgeFrom.x - SAME_LENGTH_MM) {
       problems.push({ field: `legs.${i}.length`, says: `${called} is ${figure(edgeFrom.x - end.edgePoint.x)} mm too short for the shapes of its two ends. Make it longer, or the corners smaller.`, amount: edgeFrom.x - end.edgePoint.x });
       return;
     }
 
+    const free = !ends.start && !ends.end && edgeFrom.x === 0 && end.edgePoint.x === straight;
+    const squareEnds = free && Math.abs(leg.endWidth - leg.startWidth) <= SAME_LENGTH_MM;
     const lugs: LugSeat[] = [];
     for (const lug of children[i] ?? []) {
       const bend = legs[lug]?.bend;
@@ -134,7 +142,7 @@ export function layOut(part: Part): ManyResult<WalkableLayout> {
       const straightEdge: LongEdge = { ...edge, start: edgeFrom, end: end.edgePoint };
       const at = datum(bend.seat.along, ends, straight, thickness);
       const x = bend.seat.along.from === 'end' ? at - bend.seat.along.distance : at + bend.seat.along.distance;
-      const seat = lugSeat(lug, { ...bend, seat: bend.seat }, lugFigures, thickness, legs[lug]?.startWidth ?? 0, straightEdge, x);
+      const seat = lugSeat(lug, { ...bend, seat: bend.seat }, lugFigures, thickness, legs[lug]?.startWidth ?? 0, straightEdge, x, squareEnds);
       if (seat.ok) lugs.push(seat.value);
       else problems.push({ ...seat.problem, field: `legs.${lug}.${seat.problem.field}`, says: `${legCalled(part, lug)} ${seat.problem.says}` });
     }
@@ -186,6 +194,6 @@ function planOf(walk: WalkedLeg): readonly Segment[] {
   const last = round.at(-1);
   if (!first || !last) return [];
   const gap = Math.hypot(first.from.x - last.to.x, first.from.y - last.to.y);
-  const closed = gap > 1e-9 ? [...round, { kind: 'line' as const, from: last.to, to: first.from }] : round;
+  const closed = gap > SAME_LENGTH_MM ? [...round, { kind: 'line' as const, from: last.to, to: first.from }] : round;
   return withoutNeedlessVertices(closed);
 }

@@ -42,7 +42,8 @@ export function longEdge(
   let taper: number;
   if (startRound && endRound) {
     const grows = endHalf - startHalf;
-    if (apart < Math.abs(grows)) return short(Math.abs(grows) - apart);
+    // Touching from within counts too, unless they are one disc.
+    if (apart < Math.abs(grows) || (apart === Math.abs(grows) && grows !== 0)) return short(Math.abs(grows) - apart);
     taper = apart === 0 ? 0 : Math.asin(grows / apart);
   } else if (endRound) {
     if (apart < 0) return short(-apart);

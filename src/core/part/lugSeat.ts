@@ -30,6 +30,7 @@ export function onEdge(edge: LongEdge, side: 'left' | 'right', alongEdge: number
 /**
  * @param at mm, x in the parent's frame of the lug's near side (its middle, where the seat counts from the middle)
  * @param width mm, the lug's width at its bend
+ * @param squareEnds whether the parent is a plain rectangle, free at both ends: only there can a lug take the whole edge, inset, without reliefs
  * @returns refuses a lug that does not fit on the straight stretch of the edge, fields `bend.seat.*`
  */
 export function lugSeat(
@@ -40,6 +41,7 @@ export function lugSeat(
   width: number,
   edge: LongEdge,
   at: number,
+  squareEnds: boolean,
 ): Result<LugSeat> {
   const side = bend.edge === 'left' ? 'left' : 'right';
   const length = Math.hypot(edge.end.x - edge.start.x, edge.end.y - edge.start.y);
@@ -57,11 +59,12 @@ export function lugSeat(
     const over = Math.max(overStart, overEnd);
     return bad('bend.seat.along.distance', `reaches ${over.toFixed(2)} mm past the end of the edge it hangs on. Move it, make it narrower or take the relief away.`, over);
   }
-  if (inset > slack && relief.kind === 'none' && (near > slack || far < length - slack)) {
+  if (inset > slack && relief.kind === 'none' && (near > slack || far < length - slack || !squareEnds)) {
     return bad('bend.seat.relief', `is set ${inset.toFixed(2)} mm into the edge, so it needs a relief at both ends, or the basis "straight".`, inset);
   }
-  if (relief.kind === 'round' && inset + relief.depth < relief.width / 2) {
-    return bad('bend.seat.relief.depth', `has a round relief that is shallower than its own radius of ${(relief.width / 2).toFixed(2)} mm. Make it deeper or narrower.`, relief.width / 2 - inset - relief.depth);
+  // Its round floor must lie wholly beyond the tangent line, or flat metal stays beside the bend and tears.
+  if (relief.kind === 'round' && relief.depth < relief.width / 2 - slack) {
+    return bad('bend.seat.relief.depth', `has a round relief that is shallower than its own radius of ${(relief.width / 2).toFixed(2)} mm. Make it deeper or narrower.`, relief.width / 2 - relief.depth);
   }
   const middleHeight = halfWidthAt(edge, onEdge(edge, 'left', (near + far) / 2, 0).x);
   if (inset + (relief.kind === 'none' ? 0 : relief.depth) >= 2 * middleHeight) {

@@ -149,30 +149,43 @@ function drawEndBetween(pen: Pen, outline: readonly Segment[], before: readonly 
   }
 }
 
-/** Joins lines that go straight on, so that a plain strip has four corners and not a vertex at every tangent line. */
+/**
+ * Joins lines that lie in one: a plain strip has four corners and not a vertex at every tangent line, and a relief that reaches
+ * the end of its leg leaves no sliver where the outline would run out and straight back.
+ */
 export function withoutNeedlessVertices(path: ClosedPath): ClosedPath {
-  const straightOn = (a: Segment, b: Segment): boolean => {
+  const inOneLine = (a: Segment, b: Segment): boolean => {
     if (a.kind !== 'line' || b.kind !== 'line') return false;
     const ax = a.to.x - a.from.x;
     const ay = a.to.y - a.from.y;
     const bx = b.to.x - b.from.x;
     const by = b.to.y - b.from.y;
-    const whole = Math.hypot(ax + bx, ay + by);
-    return ax * bx + ay * by > 0 && Math.abs(ax * by - ay * bx) <= SAME_LENGTH_MM * whole;
+    const longer = Math.max(Math.hypot(ax, ay), Math.hypot(bx, by));
+    return Math.abs(ax * by - ay * bx) <= SAME_LENGTH_MM * longer;
   };
   const kept: Segment[] = [];
   for (const segment of path) {
-    const before = kept.at(-1);
-    if (before && straightOn(before, segment)) kept[kept.length - 1] = line(before.from, segment.to);
-    else kept.push(segment);
+    let next: Segment = segment;
+    for (let before = kept.at(-1); before && inOneLine(before, next); before = kept.at(-1)) {
+      kept.pop();
+      next = line(before.from, next.to);
+      if (distance(next.from, next.to) <= SAME_LENGTH_MM) break;
+    }
+    if (distance(next.from, next.to) > SAME_LENGTH_MM || next.kind === 'arc') kept.push(next);
   }
-  const first = kept[0];
-  const last = kept.at(-1);
-  if (first && last && kept.length > 3 && straightOn(last, first)) {
+  for (let [first, last] = [kept[0], kept.at(-1)]; first && last && kept.length > 3 && inOneLine(last, first); [first, last] = [kept[0], kept.at(-1)]) {
     kept.pop();
     kept[0] = line(last.from, first.to);
   }
-  return kept;
+  return sealed(kept);
+}
+
+/** Each segment begins exactly where the last one ended: what the pen left out as no length is no gap either. */
+function sealed(path: ClosedPath): ClosedPath {
+  return path.map((segment, i) => {
+    const from = path.at(i - 1)?.to ?? segment.from;
+    return segment.kind === 'line' ? line(from, segment.to) : withEnds(segment, from, segment.to);
+  });
 }
 
 /** Moves what a walk drew in a child's frame to the frame of `pose`, with the bend's two side lines before and behind. */
