@@ -1,0 +1,154 @@
+/** Cases that went wrong once, or lie right on a limit. */
+import { describe, expect, it } from 'vitest';
+import { fold } from '../../../src/core/part/fold';
+import { layOut } from '../../../src/core/part/layOut';
+import { unfold } from '../../../src/core/part/unfold';
+import { pointAlong } from '../../../src/core/geometry/splitSegment';
+import type { Bend, EndShape, Leg, Part, Relief } from '../../../src/core/part/types';
+import type { ClosedPath } from '../../../src/core/geometry/types';
+import { laidOut } from './laidOut';
+import { greenArea } from './measure';
+
+const SQUARE: EndShape = { kind: 'square' };
+const leg = (length: number, width: number, more: Partial<Leg> = {}): Leg => ({
+  id: 'leg',
+  name: '',
+  length,
+  startBasis: 'outside',
+  endBasis: 'outside',
+  startWidth: width,
+  endWidth: width,
+  startShape: SQUARE,
+  endShape: SQUARE,
+  cutouts: [],
+  ...more,
+});
+const right = Math.PI / 2;
+const upright = (parent: number, more: Partial<Bend> = {}): Bend => ({ parent, edge: 'end', turn: right, way: 'up', radius: 2, ...more });
+const partOf = (...legs: Leg[]): Part => ({ thickness: 1.6, rule: { kind: 'fixedK', k: 0.5 }, legs });
+
+/** A plate 60 × 30 with a lug on its left edge. */
+const lugged = (near: number, width: number, relief: Relief, plate: Partial<Leg> = {}, basis: 'outside' | 'straight' = 'outside'): Part =>
+  partOf(
+    leg(60, 30, plate),
+    leg(20, width, { bend: upright(0, { edge: 'left', seat: { along: { from: 'start', basis: 'outside', distance: near }, basis, relief } }) }),
+  );
+
+const fieldsOf = (part: Part): readonly string[] => {
+  const layout = layOut(part);
+  return layout.ok ? [] : layout.problems.map((p) => p.field);
+};
+
+const doublesBack = (path: ClosedPath): boolean =>
+  path.some((b, i) => {
+    const a = path.at(i - 1);
+    if (a?.kind !== 'line' || b.kind !== 'line') return false;
+    const ux = a.to.x - a.from.x;
+    const uy = a.to.y - a.from.y;
+    const vx = b.to.x - b.from.x;
+    const vy = b.to.y - b.from.y;
+    return ux * vx + uy * vy < 0 && Math.abs(ux * vy - uy * vx) < 1e-6;
+  });
+
+describe('a free end', () => {
+  it('takes a corner radius of exactly half its width', () => {
+    for (const width of [3, 8, 10, 10.3, 25.4]) {
+      const blank = unfold(laidOut(partOf(leg(60, width, { startShape: { kind: 'radius', radius: width / 2 }, endShape: { kind: 'chamfer', size: width / 2 } }))));
+      expect(blank.area).toBeCloseTo(60 * width - (1 - Math.PI / 4) * 2 * (width / 2) ** 2 - (width / 2) ** 2, 9);
+      expect(blank.outline.every((s) => Math.hypot(s.to.x - s.from.x, s.to.y - s.from.y) > 1e-9)).toBe(true);
+    }
+  });
+
+  it('may be two half rounds that meet: a disc', () => {
+    const blank = unfold(laidOut(partOf(leg(12, 12, { startShape: { kind: 'round' }, endShape: { kind: 'round' } }))));
+    expect(blank.area).toBeCloseTo(36 * Math.PI, 9);
+    expect(blank.bounds).toEqual({ minX: 0, minY: 0, maxX: 12, maxY: 12 });
+  });
+
+  it('is refused where two rounds of unlike width lie one within the other', () => {
+    expect(fieldsOf(partOf(leg(20, 20, { endWidth: 6, startShape: { kind: 'round' }, endShape: { kind: 'round' } })))).toEqual(['legs.0.startWidth']);
+  });
+});
+
+describe('a leg of exactly its setbacks', () => {
+  it('has no flat left, and is not refused for a rounding', () => {
+    for (const turn of [1, 1.2, right]) {
+      const reach = 3.6 * Math.tan(turn / 2);
+      const layout = laidOut(partOf(leg(30, 10), leg(reach + reach, 10, { bend: upright(0, { turn }) }), leg(30, 10, { bend: upright(1, { turn }) })));
+      expect(layout.legs[1]?.straight).toBe(0);
+    }
+    expect(fieldsOf(partOf(leg(30, 10), leg(7.199, 10, { bend: upright(0) }), leg(30, 10, { bend: upright(1) })))).toEqual(['legs.1.length']);
+  });
+});
+
+describe('a relief', () => {
+  it('that reaches the free end of its leg leaves no sliver', () => {
+    const relief: Relief = { kind: 'square', width: 2, depth: 1 };
+    const blank = unfold(laidOut(lugged(2, 56, relief)));
+    expect(doublesBack(blank.outline)).toBe(false);
+    // Plate less the strip taken by the lug's bend and its reliefs, plus bend and lug.
+    const inset = 3.6;
+    expect(blank.area).toBeCloseTo(60 * 30 - 60 * inset - 4 * 1 + 56 * (right * 2.8 + 20 - 3.6), 9);
+    for (const plan of blank.plans) expect(doublesBack(plan)).toBe(false);
+  });
+
+  it('with a round floor goes wholly beyond the tangent line', () => {
+    expect(fieldsOf(lugged(20, 10, { kind: 'round', width: 4, depth: 1.5 }))).toEqual(['legs.1.bend.seat.relief.depth']);
+    const blank = unfold(laidOut(lugged(20, 10, { kind: 'round', width: 4, depth: 2 })));
+    expect(doublesBack(blank.outline)).toBe(false);
+    expect(blank.area).toBeCloseTo(60 * 30 - 10 * 3.6 - 2 * (4 * 3.6 + 2 * Math.PI) + 10 * (right * 2.8 + 20 - 3.6), 9);
+  });
+});
+
+describe('a lug along the whole edge, set in without reliefs', () => {
+  it('takes the whole edge of a plain rectangle', () => {
+    const blank = unfold(laidOut(lugged(0, 60, { kind: 'none' })));
+    expect(blank.outline).toHaveLength(4);
+    expect(blank.bounds.maxX).toBeCloseTo(60, 12);
+    expect(blank.bounds.maxY).toBeCloseTo(30 - 3.6 + right * 2.8 + 20 - 3.6, 12);
+  });
+
+  it('is refused where that would cut the leg short or slit a bend', () => {
+    const field = 'legs.1.bend.seat.relief';
+    expect(fieldsOf(lugged(0, 60, { kind: 'none' }, { endWidth: 40 }))).toContain(field);
+    expect(fieldsOf(lugged(3, 54, { kind: 'none' }, { startShape: { kind: 'radius', radius: 3 }, endShape: { kind: 'radius', radius: 3 } }))).toEqual([field]);
+    const besideBend = lugged(0, 56.4, { kind: 'none' });
+    expect(fieldsOf({ ...besideBend, legs: [...besideBend.legs, leg(20, 30, { bend: upright(0) })] })).toEqual([field]);
+  });
+
+  it('needs no relief beside a bend where it is not set in', () => {
+    const besideBend = lugged(0, 56.4, { kind: 'none' }, {}, 'straight');
+    expect(fieldsOf({ ...besideBend, legs: [...besideBend.legs, leg(20, 30, { bend: upright(0) })] })).toEqual([]);
+  });
+});
+
+describe('a sharp bend that takes up nothing', () => {
+  it('leaves no gap in the outline', () => {
+    const sharp: Part = {
+      thickness: 1.6,
+      rule: { kind: 'fixedK', k: 0 },
+      legs: [
+        leg(60, 30, { endWidth: 24.1 }),
+        leg(20, 12, { bend: { ...upright(0, { radius: 0, edge: 'right' }), seat: { along: { from: 'start', basis: 'outside', distance: 17.3 }, basis: 'straight', relief: { kind: 'none' } } } }),
+        leg(20, 24.1, { bend: upright(0, { radius: 0 }) }),
+      ],
+    };
+    const blank = unfold(laidOut(sharp));
+    blank.outline.forEach((segment, i) => expect(segment.from).toEqual(blank.outline.at(i - 1)?.to));
+    expect(greenArea(blank.outline)).toBeCloseTo(blank.plans.reduce((sum, plan) => sum + greenArea(plan), 0), 9);
+  });
+});
+
+describe('what is no number', () => {
+  it('counts as a bend not yet begun', () => {
+    const layout = laidOut(partOf(leg(30, 10), leg(30, 10, { bend: upright(0) })));
+    expect(fold(layout, [1, NaN])).toEqual(fold(layout, [1, 0]));
+    expect(fold(layout, [1, -1])).toEqual(fold(layout, [1, 0]));
+    expect(fold(layout, [1, 7])).toEqual(fold(layout));
+  });
+
+  it('does not come from a segment of no length', () => {
+    const at = { x: 3, y: 4 };
+    expect(pointAlong({ kind: 'line', from: at, to: at }, 0)).toEqual(at);
+  });
+});
