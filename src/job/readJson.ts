@@ -8,7 +8,7 @@ import { bad, good, type Result } from '../core/result';
 export const LONGEST_FILE = 50_000_000;
 
 /** A job is 9 levels deep. Beyond this the file is something else, and a reader that calls itself would run out of stack. */
-export const DEEPEST_FILE = 64;
+const DEEPEST_FILE = 64;
 
 type Fault = ReturnType<typeof bad>;
 

@@ -4,9 +4,9 @@ import type { Fault } from './schemaFaults';
 import type { Job, JobLeg, JobPart } from './schema';
 
 /** Far above any real job; they keep a made-up file from hanging the program. */
-export const MOST_PARTS = 500;
-export const MOST_LEGS = 200;
-export const MOST_CUTOUT_ENTRIES = 2000;
+const MOST_PARTS = 500;
+const MOST_LEGS = 200;
+const MOST_CUTOUT_ENTRIES = 2000;
 
 type Path = readonly (string | number)[];
 type Report = (path: Path, says: string) => void;

@@ -7,8 +7,8 @@ import type { Job } from './schema';
 import { settingOf } from './stockSetting';
 
 /** More openings than this in one part are a slip of the hand. */
-export const MOST_CUTOUTS = 20_000;
-export const MOST_QUANTITY = 100_000;
+const MOST_CUTOUTS = 20_000;
+const MOST_QUANTITY = 100_000;
 
 export interface ResolvedPart {
   /** Undefined where any entry the part is made from could not be worked out. Quantity, density and unused sizes do not stop it. */

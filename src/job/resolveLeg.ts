@@ -13,10 +13,10 @@ const FULL_FOLD = Math.PI * (1 + 1e-12);
 
 const inBrackets = (name: string): string => (name.trim() ? ` (${name.trim()})` : '');
 
-export const legWords = (leg: JobLeg, index: number): string => `Leg ${legLetter(index)}${inBrackets(leg.name)}`;
+const legWords = (leg: JobLeg, index: number): string => `Leg ${legLetter(index)}${inBrackets(leg.name)}`;
 
 /** `Peg hole (leg C)`; one without a name goes by its kind and number. */
-export function cutoutWords(cutout: JobCutout, index: number, leg: number): string {
+function cutoutWords(cutout: JobCutout, index: number, leg: number): string {
   const kind = { round: 'Hole', slot: 'Slot', rectangle: 'Opening' }[cutout.shape.kind];
   return `${cutout.name.trim() || `${kind} ${index + 1}`} (leg ${legLetter(leg)})`;
 }
@@ -77,7 +77,7 @@ function bendOf(reader: PartReader, field: string, index: number, bend: JobBend,
 }
 
 /** A cut-out entry and how many openings it makes. */
-export interface Openings {
+interface Openings {
   readonly field: string;
   readonly words: string;
   readonly count: number;

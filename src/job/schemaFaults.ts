@@ -46,7 +46,7 @@ function choices(issue: Extract<z.core.$ZodIssue, { code: 'invalid_union' }>): r
 }
 
 function notKnown(value: unknown, may: readonly unknown[]): string {
-  const right = `It should be ${list(may)}.`.replace('It', 'it');
+  const right = `it should be ${list(may)}.`;
   return value === undefined ? `is missing; ${right}` : `${sayValue(value)} is not known here; ${right}`;
 }
 

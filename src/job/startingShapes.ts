@@ -24,7 +24,7 @@ const part = (name: string, setting: Setting, legs: JobLeg[]): JobPart => ({ id:
 const figures = (setting: Setting) => (mm: string, inches: string): string => (setting.plain === 'mm' ? mm : inches);
 
 /** A plate with a hole in each corner. */
-export function flat(setting: Setting): JobPart {
+function flat(setting: Setting): JobPart {
   const size = figures(setting);
   const edge = size('6', '1/4');
   const corners = roundHole('hole-1', 'Corner hole', size('4.2', '5/32'), '0', {
@@ -41,7 +41,7 @@ export function flat(setting: Setting): JobPart {
 }
 
 /** Two legs and a right-angle bend. */
-export function angle(setting: Setting): JobPart {
+function angle(setting: Setting): JobPart {
   const size = figures(setting);
   const width = size('20', '3/4');
   return part('Angle', setting, [
@@ -51,7 +51,7 @@ export function angle(setting: Setting): JobPart {
 }
 
 /** A base with two upstands. */
-export function channel(setting: Setting): JobPart {
+function channel(setting: Setting): JobPart {
   const size = figures(setting);
   const width = size('40', '1 1/2');
   return part('Channel', setting, [
@@ -62,7 +62,7 @@ export function channel(setting: Setting): JobPart {
 }
 
 /** Two opposite bends: the last leg lies parallel to the first. */
-export function crank(setting: Setting): JobPart {
+function crank(setting: Setting): JobPart {
   const size = figures(setting);
   const width = size('16', '5/8');
   return part('Crank', setting, [
@@ -73,7 +73,7 @@ export function crank(setting: Setting): JobPart {
 }
 
 /** A strap that stands off the wall on two feet, with a screw hole in each. */
-export function strapWithFeet(setting: Setting): JobPart {
+function strapWithFeet(setting: Setting): JobPart {
   const size = figures(setting);
   const width = size('16', '5/8');
   const screw = size('4.2', '5/32');
@@ -89,7 +89,7 @@ export function strapWithFeet(setting: Setting): JobPart {
 }
 
 /** Legs and bends to be made into anything. */
-export function freeChain(setting: Setting): JobPart {
+function freeChain(setting: Setting): JobPart {
   const size = figures(setting);
   const width = size('20', '3/4');
   const length = size('30', '1 1/4');

@@ -80,7 +80,7 @@ function sizeProblems(job: Job, worked: ReturnType<typeof contextsFor>): Problem
 }
 
 /** Works out the stock and the sizes as they are in the part. Works without a stock, so that a part with none still gets its other sentences. */
-export function makeSetting(job: Job, stock: JobStock | undefined): Setting {
+function makeSetting(job: Job, stock: JobStock | undefined): Setting {
   const problems: Problem[] = [];
   const values: [string, number][] = [];
   const stockPath = `stocks.${stock?.id ?? ''}`;
