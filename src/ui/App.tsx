@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { useBench } from '../store/bench';
 import { unreachable } from '../core/result';
 import { pressKey } from './commands';
+import { openDroppedFiles } from './files/openings';
 import { FilesRoom } from './files/FilesRoom';
 import { Head } from './head/Head';
 import { KeysPanel } from './keys/KeysPanel';
@@ -17,7 +18,11 @@ export function App() {
 
   useEffect(() => {
     addEventListener('keydown', pressKey);
-    return () => removeEventListener('keydown', pressKey);
+    const stopDrops = openDroppedFiles();
+    return () => {
+      removeEventListener('keydown', pressKey);
+      stopDrops();
+    };
   }, []);
 
   useEffect(() => {

@@ -1,6 +1,7 @@
 /** What the screen remembers that is no part of the job: panels that are open, the light, the last thing said. */
 import { createStore } from 'zustand/vanilla';
 import { useStore } from 'zustand';
+import type { Fault } from '../job/schemaFaults';
 
 export type Light = 'day' | 'dim';
 
@@ -17,6 +18,8 @@ export interface Screen {
   readonly said: string;
   /** What came of the last file that was asked for; stands beside the buttons. */
   readonly outcome: Outcome | null;
+  /** What kept the last file from being opened. */
+  readonly refused: { readonly name: string; readonly faults: readonly Fault[] } | null;
 }
 
 export interface Outcome {
@@ -41,6 +44,7 @@ export const screen = createStore<Screen>()(() => ({
   stock: null,
   said: '',
   outcome: null,
+  refused: null,
 }));
 
 system.addEventListener('change', () => screen.setState({ systemDim: system.matches }));

@@ -1,10 +1,10 @@
 /** Ways to put a job on the bench. Each can be taken back by undo. */
 import { exampleJob } from '../../job/exampleJob';
 import { openJob } from '../../job/openJob';
-import type { Fault } from '../../job/schemaFaults';
 import type { Job } from '../../job/schema';
 import { startingPart, type StartingShape } from '../../job/startingShapes';
-import { bench, freshBench, putOnBench, showPart } from '../../store/bench';
+import { bench, freshBench, goTo, putOnBench, showPart } from '../../store/bench';
+import { say, screen, setOutcome } from '../screen';
 
 /** The example opens on its second part, the strap: it has bends, holes and something to look at. */
 const SHOWN_FIRST = 'strap';
@@ -38,20 +38,46 @@ export const startEmpty = (shape: StartingShape): void => putOnBench(emptyJob(sh
 /** A file larger than this is no job; it is not read into memory. */
 const MOST_BYTES = 20_000_000;
 
-export type OpenedFile = { readonly ok: true; readonly name: string; readonly notes: readonly string[] } | { readonly ok: false; readonly name: string; readonly faults: readonly Fault[] };
-
-/** Opens a job file. The job on the bench stays untouched where the file has a fault. */
-export async function openFile(file: File): Promise<OpenedFile> {
-  const refuse = (says: string): OpenedFile => ({ ok: false, name: file.name, faults: [{ where: 'the file', says }] });
-  if (file.size > MOST_BYTES) return refuse('This file is too large to be a job. Choose one saved by Bendwright.');
-  let text: string;
+/** The text of a file, or why it could not be had. */
+async function textOf(file: File): Promise<{ readonly text: string } | { readonly says: string }> {
+  if (file.size > MOST_BYTES) return { says: 'This file is too large to be a job. Choose one saved by Bendwright.' };
   try {
-    text = await file.text();
+    return { text: await file.text() };
   } catch {
-    return refuse('The browser could not read this file. Look whether it is still there, and choose it again.');
+    return { says: 'The browser could not read this file. Look whether it is still there, and choose it again.' };
   }
-  const opened = openJob(text);
-  if (!opened.ok) return { ok: false, name: file.name, faults: opened.faults };
-  putOnBench(opened.job, `opening ${file.name}`);
-  return { ok: true, name: file.name, notes: opened.notes };
+}
+
+/** Opens a job file. The job on the bench stays untouched where the file has a fault; its faults are told in the files room. */
+export async function openFile(file: File): Promise<void> {
+  const read = await textOf(file);
+  const opened = 'says' in read ? { ok: false as const, faults: [{ where: 'the file', says: read.says }] } : openJob(read.text);
+  if (opened.ok) {
+    putOnBench(opened.job, `opening ${file.name}`);
+    screen.setState({ refused: null, newPartOpen: false });
+    setOutcome({ good: true, lines: [`Opened ${file.name}. Undo brings the job before it back.`, ...opened.notes] });
+  } else {
+    screen.setState({ refused: { name: file.name, faults: opened.faults } });
+    goTo('files');
+    say(`${file.name} was not opened.`);
+  }
+}
+
+/** A file dropped anywhere is opened; without this the browser would leave the page for it. @returns stops it */
+export function openDroppedFiles(): () => void {
+  const over = (event: DragEvent): void => {
+    if (event.dataTransfer?.types.includes('Files')) event.preventDefault();
+  };
+  const drop = (event: DragEvent): void => {
+    const file = event.dataTransfer?.files[0];
+    if (!file) return;
+    event.preventDefault();
+    void openFile(file);
+  };
+  addEventListener('dragover', over);
+  addEventListener('drop', drop);
+  return () => {
+    removeEventListener('dragover', over);
+    removeEventListener('drop', drop);
+  };
 }

@@ -4,8 +4,8 @@ import { useScreen } from '../screen';
 export function LiveLine() {
   const said = useScreen((state) => state.said);
   return (
-    <div className="unseen" role="status" aria-live="polite">
+    <output className="unseen" aria-live="polite">
       {said}
-    </div>
+    </output>
   );
 }
