@@ -82,6 +82,8 @@ export class FoldedScene {
   /** Throws where the browser gives no WebGL; the caller says so in its place. */
   constructor(private readonly canvas: HTMLCanvasElement) {
     this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+    // The depth of each pixel orders everything; sorting would only measure every piece first.
+    this.renderer.sortObjects = false;
     this.camera.matrixAutoUpdate = false;
     this.scene.matrixAutoUpdate = false;
     this.scene.add(this.inkTurns.object, this.blueTurns.object);

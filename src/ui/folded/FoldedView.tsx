@@ -115,7 +115,7 @@ export default function FoldedView({ part, name, layout, stale, metal, dim, chos
     <section className="folded" aria-label="Folded">
       <div className="folded-caption">
         <h2>Folded</h2>
-        <p>{stale ? 'The last shape that could be bent.' : 'Drag to turn it.'}</p>
+        {hasWebGL && <p>{stale ? 'The last shape that could be bent.' : 'Drag to turn it.'}</p>}
         {hasWebGL && layout && <button type="button" onClick={() => standUp(scene)}>Stand it up</button>}
       </div>
       {hasWebGL ? (

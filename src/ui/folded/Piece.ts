@@ -1,5 +1,5 @@
 /** A solid on stage: its faces, its edge lines, and their colours. The geometry stays while the piece only moves. */
-import { BufferAttribute, BufferGeometry, Matrix4, Mesh } from 'three';
+import { BufferAttribute, BufferGeometry, InstancedInterleavedBuffer, InterleavedBufferAttribute, Matrix4, Mesh } from 'three';
 import type { Material } from 'three';
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
@@ -20,8 +20,14 @@ export interface PieceMaterials {
 }
 
 /** Lines from ends given as x, y, z in turn. */
-export function lineObject(ends: Float32Array, material: LineMaterial): LineSegments2 {
-  const lines = new LineSegments2(new LineSegmentsGeometry().setPositions(ends), material);
+function lineObject(ends: Float32Array, material: LineMaterial): LineSegments2 {
+  // Not by setPositions: that measures the lines' bounds as well, and nothing here asks for them.
+  const buffer = new InstancedInterleavedBuffer(ends, 6, 1);
+  const geometry = new LineSegmentsGeometry();
+  geometry.setAttribute('instanceStart', new InterleavedBufferAttribute(buffer, 3, 0));
+  geometry.setAttribute('instanceEnd', new InterleavedBufferAttribute(buffer, 3, 3));
+  geometry.instanceCount = ends.length / 6;
+  const lines = new LineSegments2(geometry, material);
   lines.frustumCulled = false;
   lines.matrixAutoUpdate = false;
   return lines;
@@ -101,7 +107,7 @@ export class Piece {
     const ends = openings.filter((o) => o.cutout === chosen.cutout).flatMap((o) => [...rims.subarray(o.rim.start, o.rim.start + o.rim.count)]);
     if (ends.length === 0) return;
     this.chosenRim = { cutout: chosen.cutout, lines: lineObject(new Float32Array(ends), chosen.lines) };
-    this.chosenRim.lines.renderOrder = 2;
+    // The last child is drawn last, over the thin rim in the same place.
     this.mesh.add(this.chosenRim.lines);
   }
 
