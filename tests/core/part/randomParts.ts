@@ -64,6 +64,8 @@ export interface Scope {
   readonly sound?: boolean;
   readonly rule?: RuleWish;
   readonly steepest?: number;
+  /** mm, least flat of every leg. */
+  readonly shortest?: number;
 }
 
 /** Design section 3, written out independently of the source. */
@@ -199,7 +201,7 @@ export function partOf(wishes: readonly LegWish[], thicknessWish: number, ruleKi
     const lugChildren = children.filter((c) => hung[c]?.edge !== 'end');
     const hasLugs = lugChildren.length > 0;
     const sized: Sized = {
-      straight: hasLugs ? 50 + 40 * w.straight : 60 * w.straight,
+      straight: hasLugs ? 50 + 40 * w.straight : (scope.shortest ?? 0) + 60 * w.straight,
       startBend: bendOf[i],
       endBend: endChild === undefined ? undefined : bendOf[endChild],
     };
