@@ -28,12 +28,13 @@ export interface Painter {
 
 function setAttrs(element: SvgElement, next: Readonly<Record<string, string>>, before: Readonly<Record<string, string>>): boolean {
   let touched = false;
-  for (const [name, value] of Object.entries(next)) {
-    if (before[name] === value) continue;
+  for (const name in next) {
+    const value = next[name];
+    if (value === undefined || before[name] === value) continue;
     element.node.setAttribute(name, value);
     touched = true;
   }
-  for (const name of Object.keys(before)) {
+  for (const name in before) {
     if (name in next) continue;
     element.node.removeAttribute(name);
     touched = true;

@@ -49,6 +49,16 @@ function stoodBack(entity: Entity): number | undefined {
     case 'leader':
     case 'arrow':
     case 'datum':
+    // Those of the paper sheets do not come on a screen.
+    case 'centre punch':
+    case 'check bar':
+    case 'key plan':
+    case 'key plan here':
+    case 'part name':
+    case 'register mark':
+    case 'template edge':
+    case 'tile edge':
+    case 'tile name':
       return undefined;
     default:
       return unreachable(role);

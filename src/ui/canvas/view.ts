@@ -52,6 +52,10 @@ export const MOST_ZOOM = 200;
 const MOST_FITTED = 14;
 /** px of height that the lettering of both drawings takes at the least. */
 const LEAST_LETTERING_PX = 120;
+/** px by which a drawing may be too large without being seen to be. */
+const ROUNDING_PX = 0.5;
+/** Each try draws both figures once. */
+const MOST_TRIES = 8;
 export const STEP_ZOOM = 1.25;
 
 export const toScreen = (sight: Sight, figure: FigureName, height: number, p: Point): Point => ({
@@ -114,7 +118,7 @@ const WORTH_IT = 1.12;
 function heldFit(measure: (zoom: number) => Measured, room: Room, wide: number, { fitted, steady }: Before): Fitted | undefined {
   const fits = (zoom: number): boolean => {
     const need = needs(measure(zoom), zoom);
-    return need.width <= wide + 1 && need.height <= room.height + 1;
+    return need.width <= wide + ROUNDING_PX && need.height <= room.height + ROUNDING_PX;
   };
   const m = measure(fitted.zoom);
   const { min, max } = across(m.section.extent, m.blank.extent);
@@ -137,22 +141,27 @@ export function fit(measure: (zoom: number) => Measured, room: Room, before?: Be
   const held = before && heldFit(measure, room, wide, before);
   if (held) return held;
   // The width first: lettering takes about the same px at any zoom, so this settles at once.
-  let widest = MOST_FITTED;
+  let widest = before?.fitted.zoom ?? 4;
   for (let turn = 0; turn < 3; turn++) {
     const m = measure(widest);
     const lettering = needs(m, widest).width - widthOf(m, 'extent') * widest;
-    widest = Math.min(MOST_FITTED, Math.max(LEAST_ZOOM, (wide - Math.min(lettering, wide / 2)) / widthOf(m, 'extent')));
+    const next = Math.min(MOST_FITTED, Math.max(LEAST_ZOOM, (wide - Math.min(lettering, wide / 2)) / widthOf(m, 'extent')));
+    const settled = next <= widest && next > 0.98 * widest;
+    if (settled) break;
+    widest = next;
   }
   // Then down until the height fits too. Closer in, lettering finds more room beside the metal and a drawing may need less
-  // height, so this goes down step by step and does not reckon.
+  // height, so no step is longer than a fifth.
   const metal = heightOf(measure(widest), 'extent');
   let zoom = Math.min(widest, Math.max(LEAST_ZOOM, (room.height - LEAST_LETTERING_PX) / metal));
   let best = { zoom, over: Infinity };
-  for (let turn = 0; turn < 18 && best.over > 0; turn++) {
+  for (let turn = 0; turn < MOST_TRIES && best.over > 0; turn++) {
     const need = needs(measure(zoom), zoom);
-    const over = Math.max(0, need.height - room.height) + Math.max(0, need.width - wide);
+    const over = Math.max(0, need.height - room.height - ROUNDING_PX) + Math.max(0, need.width - wide - ROUNDING_PX);
     if (over < best.over) best = { zoom, over };
-    zoom = Math.max(LEAST_ZOOM, zoom * 0.94);
+    const byHeight = (room.height - (need.height - metal * zoom)) / metal;
+    const byWidth = zoom * (wide / need.width);
+    zoom = Math.max(LEAST_ZOOM, Math.min(zoom * 0.96, Math.max(zoom * 0.8, Math.min(byHeight, byWidth))));
   }
   return placed(measure(best.zoom), best.zoom, room);
 }

@@ -58,7 +58,7 @@ export function spoken(job: Job, part: JobPart, pick: Pick, values: ReadonlyMap<
   const length = value === undefined ? 'not worked out' : showValue(job, 'length', value);
   if (pick.kind === 'leg') {
     const after = fieldName(job, field)?.after;
-    return [`Leg ${legLetter(index)}`, leg.name.trim().toLowerCase(), after ? `${length} ${after.replaceAll('CL', 'centre line')}` : length].filter(Boolean).join(', ');
+    return [`Leg ${legLetter(index)}`, leg.name.trim().toLowerCase(), after && value !== undefined ? `${length} ${after.replaceAll('CL', 'centre line')}` : length].filter(Boolean).join(', ');
   }
   const cutout = leg.cutouts.find(({ id }) => id === pick.cutout);
   return [cutout?.name.trim() || 'Cut-out', `leg ${legLetter(index)}`, `${length} from the ${cutout?.along.from ?? 'start'}`].join(', ');
