@@ -3,7 +3,9 @@ import { checkPart } from '../core/checks/checkPart';
 import { fold } from '../core/part/fold';
 import { layOut, type WalkableLayout } from '../core/part/layOut';
 import { unfold } from '../core/part/unfold';
+import type { Metal } from '../core/checks/metals';
 import type { Blank, Finding, Folded } from '../core/part/layoutTypes';
+import type { Part } from '../core/part/types';
 import { jobField } from './partFields';
 import { resolvePart, type ResolvedPart } from './resolve';
 import type { Job } from './schema';
@@ -29,24 +31,27 @@ export interface WorkedOut {
   readonly findings: readonly Finding[];
 }
 
+/** Metal of a part's stock, as far as the checks know it. */
+const metalOf = (job: Job, partId: string): Metal =>
+  job.stocks.find((stock) => stock.id === job.parts.find((part) => part.id === partId)?.stock)?.metal ?? 'other';
+
 /** Works out one part from scratch. The part's id must be in the job. */
 export function workOut(job: Job, partId: string): WorkedOut {
   const resolved = resolvePart(job, partId);
-  if (!resolved.part) return { resolved, shape: undefined, problems: resolved.problems, findings: [] };
-  const laid = layOut(resolved.part);
+  return resolved.part ? workOutAs(job, partId, resolved, resolved.part) : { resolved, shape: undefined, problems: resolved.problems, findings: [] };
+}
+
+/** Works a part out with other numbers than its entries give: sizes held while the stock changes. */
+export function workOutAs(job: Job, partId: string, resolved: ResolvedPart, part: Part): WorkedOut {
+  const laid = layOut(part);
   if (!laid.ok) {
     const problems = laid.problems.map(({ field, says }) => ({ field: jobField(job, partId, field), says }));
     return { resolved, shape: undefined, problems: [...resolved.problems, ...problems], findings: [] };
   }
   const layout = laid.value;
   const blank = unfold(layout);
-  const metal = job.stocks.find((stock) => stock.id === job.parts.find((part) => part.id === partId)?.stock)?.metal ?? 'other';
-  return {
-    resolved,
-    shape: { layout, blank, folded: fold(layout) },
-    problems: resolved.problems,
-    findings: checkPart(layout, blank, metal),
-  };
+  const findings = checkPart(layout, blank, metalOf(job, partId));
+  return { resolved, shape: { layout, blank, folded: fold(layout) }, problems: resolved.problems, findings };
 }
 
 /** Whether the part may go out: every field holds, and no check says stop. */
