@@ -280,6 +280,11 @@ describe('what is remembered', () => {
       resolvePart({ ...exampleJob, parts: [plate, { ...strapPart, id, legs }, ...rest] }, id).problems.map(({ field, says: sentence }) => `${field} ${sentence}`);
     expect(says([foot, broken, ...others])[0]).toContain('parts.strap.legs.crank.length Leg B (Crank)');
     expect(says([foot, plainLeg('new', '', '9', '9', { bend: { ...plainBend('foot', '90'), parent: 'foot' } }), { ...broken, bend: plainBend('new', '45') }])[0]).toContain('Leg C (Crank)');
+    const lug = plainLeg('lug', '', '9', '9', {
+      bend: { ...plainBend('foot', '90'), edge: 'left', seat: { along: { from: 'middle', basis: 'straight', distance: '0' }, basis: 'straight', relief: { kind: 'none' } } },
+    });
+    expect(says([foot, broken])[0]).toContain('Leg B (Crank)');
+    expect(says([foot, lug, broken])[0]).toContain('Leg C (Crank)');
     expect(says([foot, broken, ...others], 'other')[0]).toContain('parts.other.legs.crank.length');
     expect(says([plainLeg('knee', '', '9', '9'), { ...foot, bend: plainBend('knee', '9') }, broken])[0]).toContain('Leg C (Crank)');
   });

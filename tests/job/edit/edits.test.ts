@@ -120,7 +120,8 @@ describe('stocks and sizes', () => {
 describe('setPlainUnit', () => {
   it('changes no size of anything, there and back', () => {
     const measured = writeField(deepJob, 'stocks.steel.rule', { kind: 'measured', rows: [{ angle: '90', radius: '1.5', deduction: '3' }] });
-    const job = writeField(measured, 'parts.strap.legs.foot.startShape', { kind: 'chamfer', size: '2' });
+    const opening = writeField(measured, 'parts.strap.legs.foot.cutouts.rivet.shape', { kind: 'rectangle', length: '6', width: '4', corner: '1', turn: '5' });
+    const job = writeField(opening, 'parts.strap.legs.foot.startShape', { kind: 'chamfer', size: '2' });
     const inches = setPlainUnit(job, 'in');
     const back = setPlainUnit(inches, 'mm');
     for (const { id } of job.parts) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { reverseRun } from '../../../src/job/edit/reverseRun';
 import { exampleJob } from '../../../src/job/exampleJob';
 import { writeField } from '../../../src/job/fields';
+import { roundHole } from '../../../src/job/pieces';
 import { checkReferences } from '../../../src/job/references';
 import { workOut } from '../../../src/job/workOut';
 import { chainOf, cutoutOf, deepJob, partOf } from './sampleJob';
@@ -25,7 +26,9 @@ describe('reverseRun', () => {
 
   // The blank of the same metal, turned end for end on the bed: every opening, bend and edge length is where it was.
   it.each(exampleJob.parts.map(({ id }) => id))('leaves the metal of %s as it is', (id) => {
-    const source = id === 'bracket' ? deepJob : exampleJob;
+    const leg = partOf(deepJob, id).legs[0]?.id ?? '';
+    const edges = (['left', 'right', 'centre'] as const).map((from, i) => roundHole(`edge-${from}`, '', '1', `${5 + 2 * i}`, { across: { from, distance: `${2 + i}` } }));
+    const source = writeField(deepJob, `parts.${id}.legs.${leg}.cutouts`, [...(partOf(deepJob, id).legs[0]?.cutouts ?? []), ...edges]);
     const before = workOut(source, id).shape?.blank;
     const after = workOut(reverseRun(source, id), id).shape?.blank;
     if (!before || !after) throw new Error('A blank is missing.');
