@@ -15,7 +15,7 @@ import type { Entity } from './entities';
  */
 const COST: Readonly<Record<Matter, Readonly<Record<Matter, number>>>> = {
   text: { metal: 1e6, text: 1e6, line: 3000, extension: 2000 },
-  line: { metal: 400, text: 4000, line: 300, extension: 15 },
+  line: { metal: 2200, text: 4000, line: 300, extension: 15 },
   extension: { metal: 60, text: 2500, line: 40, extension: 0 },
   metal: { metal: 0, text: 0, line: 0, extension: 0 },
 };

@@ -50,7 +50,7 @@ function outerSide(run: RunLeg, middle: Point, thickness: number): 1 | -1 {
   return height > thickness ? 1 : -1;
 }
 
-const LEADER_PX = [34, 50, 72, 104, 150];
+const LEADER_PX = [34, 50, 72, 104, 150, 210];
 const LEADER_TURNS = [0, 30, -30, 60, -60, 85, -85, 110, -110, 140, -140].map((degrees) => (degrees * Math.PI) / 180);
 
 /** Where a balloon may stand about its bend, best first: length of its leader, turn from straight out, words on the other side. */

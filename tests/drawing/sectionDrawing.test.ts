@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { setback } from '../../src/core/bending/setback';
 import type { Drawing, PathEntity, TextEntity } from '../../src/drawing/entities';
 import { lineAngle } from '../../src/drawing/hatch';
-import { bend, drawn, hole, leg, mustDraw, STRAP, workablePart } from './sampleParts';
+import { bend, drawn, type Drawn, hole, leg, mustDraw, STRAP, workablePart } from './sampleParts';
 
 const path = (drawing: Drawing, key: string): PathEntity => {
   const found = drawing.entities.find((e) => e.key === key);
@@ -17,6 +17,25 @@ function measured(drawing: Drawing, key: string): number {
   const [a, b] = path(drawing, `${key} arrows`).runs.map((run) => run.segments[0]?.from);
   if (!a || !b) throw new Error(`No arrows on ${key}`);
   return Math.hypot(b.x - a.x, b.y - a.y);
+}
+
+/** x along the leg of what the second arrow of a hole's position points at. */
+function pointedAt({ section }: Drawn, legId: string, cutoutId: string): number {
+  const marked = path(section, `${legId} area`).runs[0]?.segments[0];
+  const tip = path(section, `${legId} ${cutoutId} position arrows`).runs[1]?.segments[0]?.from;
+  if (!marked || !tip) throw new Error(`No position of ${cutoutId}`);
+  const { from, to } = marked;
+  const length = Math.hypot(from.x - to.x, from.y - to.y);
+  return ((tip.x - to.x) * (from.x - to.x) + (tip.y - to.y) * (from.y - to.y)) / length;
+}
+
+/** x along the leg of the opening that is dimensioned: the first, or the middle of a run that is centred. */
+function placeOf({ layout }: Drawn, legId: string, cutoutId: string): number {
+  const index = layout.part.legs.findIndex((l) => l.id === legId);
+  const cutout = layout.part.legs[index]?.cutouts.findIndex((c) => c.id === cutoutId) ?? -1;
+  const xs = layout.legs[index]?.cutouts.filter((c) => c.cutout === cutout).map((c) => c.centre.x) ?? [];
+  const centred = layout.part.legs[index]?.cutouts[cutout]?.along.from === 'middle';
+  return centred ? ((xs[0] ?? NaN) + (xs.at(-1) ?? NaN)) / 2 : (xs[0] ?? NaN);
 }
 
 describe('dimensions of the section', () => {
@@ -33,6 +52,7 @@ describe('dimensions of the section', () => {
           for (const c of l.cutouts) {
             if (c.along.distance === 0) continue;
             expect(Math.abs(measured(both.section, `${l.id} ${c.id} position`) - c.along.distance)).toBeLessThan(1e-9);
+            expect(Math.abs(pointedAt(both, l.id, c.id) - placeOf(both, l.id, c.id))).toBeLessThan(1e-9);
             positions += 1;
           }
         }
