@@ -3,7 +3,7 @@ import type { BendFigures } from '../../core/bending/types';
 import { goTo } from '../../store/bench';
 import { FieldChoice } from '../form/FieldChoice';
 import { screen } from '../screen';
-import { ruleStandsOn } from '../stock/ruleWords';
+import { ruleStandsOn } from '../../job/ruleWords';
 import { Does } from './Does';
 import type { ThePart } from './useThePart';
 

@@ -1,4 +1,5 @@
 import { writeField } from '../../job/fields';
+import { ruleSource } from '../../job/ruleWords';
 import type { JobRule, JobStock } from '../../job/schema';
 import { unreachable } from '../../core/result';
 import { apply } from '../../store/bench';
@@ -8,7 +9,7 @@ import { FieldChoice } from '../form/FieldChoice';
 import { Row } from '../form/Row';
 import { MeasuredBends } from './MeasuredBends';
 import { stockReading } from './readings';
-import { METALS_BY_HARDNESS, RULES, ruleSource } from './ruleWords';
+import { METALS_BY_HARDNESS, RULES } from './ruleWords';
 
 /** A rule of another kind, with figures to begin from. */
 function ruleOf(kind: JobRule['kind']): JobRule {
