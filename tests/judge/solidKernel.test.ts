@@ -178,10 +178,12 @@ function expectDrilled(part: Part, solidOf: (leg: number) => ReturnType<FacetKer
 
 describe('the exact kernel agrees on volume, legs, holes and bounding box of', () => {
   it.each(Object.entries(named))('the %s', (_, part) => {
+    expect.hasAssertions();
     expectJudged(part);
   });
 
   it('random parts', () => {
+    expect.hasAssertions();
     fc.assert(fc.property(judged, (part) => expectJudged(part)), { numRuns: 20 });
   });
 });

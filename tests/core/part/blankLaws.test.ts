@@ -14,21 +14,25 @@ import { randomPart } from './randomParts';
 
 const SAME = 1e-9;
 
-function expectClosed(path: ClosedPath, shortest = 0): void {
-  expect(path.length).toBeGreaterThan(1);
+/** What is wrong with a closed path, segment by segment: a gap, no length, an arc whose ends do not lie on it. */
+function faultsOf(path: ClosedPath, shortest = 0): string[] {
+  const faults = path.length > 1 ? [] : ['too few segments'];
   path.forEach((segment, i) => {
+    const note = (says: string, wrong: boolean) => wrong && faults.push(`segment ${i}: ${says}`);
     const before = path.at(i - 1);
-    expect(segment.from).toEqual(before?.to);
-    if (segment.kind === 'line') expect(Math.hypot(segment.to.x - segment.from.x, segment.to.y - segment.from.y)).toBeGreaterThan(shortest);
-    else {
-      expect(Math.abs(segment.sweep) * segment.radius).toBeGreaterThan(shortest);
-      expect(Math.abs(segment.sweep)).toBeLessThanOrEqual(2 * Math.PI);
-      for (const p of [segment.from, segment.to]) expect(Math.abs(Math.hypot(p.x - segment.centre.x, p.y - segment.centre.y) - segment.radius)).toBeLessThan(SAME);
-      const start = Math.atan2(segment.from.y - segment.centre.y, segment.from.x - segment.centre.x);
-      const end = { x: segment.centre.x + segment.radius * Math.cos(start + segment.sweep), y: segment.centre.y + segment.radius * Math.sin(start + segment.sweep) };
-      expect(Math.hypot(end.x - segment.to.x, end.y - segment.to.y)).toBeLessThan(SAME);
+    note('a gap', segment.from.x !== before?.to.x || segment.from.y !== before.to.y);
+    if (segment.kind === 'line') {
+      note('no length', !(Math.hypot(segment.to.x - segment.from.x, segment.to.y - segment.from.y) > shortest));
+      return;
     }
+    const { centre, radius, sweep, from, to } = segment;
+    note('no length', !(Math.abs(sweep) * radius > shortest));
+    note('more than once round', !(Math.abs(sweep) <= 2 * Math.PI));
+    for (const p of [from, to]) note('an end off the circle', !(Math.abs(Math.hypot(p.x - centre.x, p.y - centre.y) - radius) < SAME));
+    const end = Math.atan2(from.y - centre.y, from.x - centre.x) + sweep;
+    note('an end where the sweep does not lead', !(Math.hypot(centre.x + radius * Math.cos(end) - to.x, centre.y + radius * Math.sin(end) - to.y) < SAME));
   });
+  return faults;
 }
 
 /** How far a path turns in all, rad: 2π for one that runs round once, anticlockwise, whatever its shape. */
@@ -70,7 +74,7 @@ describe('the outline', () => {
     fc.assert(
       fc.property(whole, (part) => {
         const blank = unfold(laidOut(part));
-        expectClosed(blank.outline, SAME);
+        expect(faultsOf(blank.outline, SAME)).toEqual([]);
         expectNoDoublingBack(blank.outline);
         const points = pathPoints(blank.outline);
         expect(Math.min(...points.map((p) => p.x))).toBeGreaterThanOrEqual(-SAME);
@@ -100,7 +104,8 @@ describe('the outline', () => {
         expect(signedArea(blank.outline)).toBeGreaterThan(0);
         // A leg of no straight length has no plan to speak of.
         blank.plans.forEach((plan, i) => {
-          if ((layout.legs[i]?.straight ?? 0) > 0.01) expect(Math.abs(fullTurn(plan) - 2 * Math.PI)).toBeLessThan(1e-6);
+          const turned = (layout.legs[i]?.straight ?? 0) > 0.01 ? fullTurn(plan) : 2 * Math.PI;
+          expect(Math.abs(turned - 2 * Math.PI)).toBeLessThan(1e-6);
         });
       }),
       { numRuns: 200 },
@@ -122,10 +127,9 @@ describe('the outline', () => {
       fc.property(whole, (part) => {
         for (const { contour, shape, centre } of unfold(laidOut(part)).cutouts) {
           expect(Math.abs(contourArea(contour) - sizeOf(shape))).toBeLessThan(SAME);
-          if (contour.kind === 'path') {
-            expectClosed(contour.segments);
-            expect(signedArea(contour.segments)).toBeGreaterThan(0);
-          }
+          const path = contour.kind === 'path' ? contour.segments : undefined;
+          expect(path ? faultsOf(path) : []).toEqual([]);
+          expect(path ? signedArea(path) : 1).toBeGreaterThan(0);
           const box = contourBounds(contour);
           expect(Math.hypot((box.minX + box.maxX) / 2 - centre.x, (box.minY + box.maxY) / 2 - centre.y)).toBeLessThan(SAME);
         }
@@ -293,6 +297,7 @@ describe('the blank of', () => {
   });
 
   it('a part mirrored left to right is mirrored', () => {
+    expect.hasAssertions();
     fc.assert(
       fc.property(few, (part) => {
         const was = unfold(laidOut(part));
@@ -303,6 +308,7 @@ describe('the blank of', () => {
   });
 
   it('a chain told from its other end is turned round', () => {
+    expect.hasAssertions();
     fc.assert(
       fc.property(randomPart({ lugs: false, legs: 12 }), (part) => {
         const was = unfold(laidOut(part));
@@ -313,6 +319,7 @@ describe('the blank of', () => {
   });
 
   it('a part scaled in all its lengths is scaled, where K is fixed', () => {
+    expect.hasAssertions();
     fc.assert(
       fc.property(randomPart({ legs: 10, rule: 'fixedK' }), fc.double({ min: 0.5, max: 20, noNaN: true }), (part, by) => {
         const was = unfold(laidOut(part));

@@ -138,6 +138,7 @@ describe('the bent part', () => {
   });
 
   it('keeps its frames square and of unit length, however far each bend is made', () => {
+    expect.hasAssertions();
     fc.assert(
       fc.property(whole, fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 40, maxLength: 40 }), (part, bent) => {
         const layout = laidOut(part);

@@ -78,8 +78,9 @@ describe('random parts', () => {
       'steps in width': share((part) => part.legs.some((leg) => leg.bend?.edge === 'end' && part.legs[leg.bend.parent]?.endWidth !== leg.startWidth)),
     };
     const least: Record<string, number> = { valid: 0.99, bends: 0.7, 'twelve legs and more': 0.2, 'thirty legs and more': 0.05 };
-    for (const [what, found] of Object.entries(reached)) expect(found, what).toBeGreaterThanOrEqual(least[what] ?? 0.12);
-    for (const rule of ['fixedK', 'din6935', 'handbook', 'aviation', 'measured']) expect(share((part) => part.rule.kind === rule), rule).toBeGreaterThan(0.08);
+    expect(Object.entries(reached).filter(([what, found]) => found < (least[what] ?? 0.12))).toEqual([]);
+    const rules = ['fixedK', 'din6935', 'handbook', 'aviation', 'measured'].map((rule) => share((part) => part.rule.kind === rule));
+    expect(Math.min(...rules)).toBeGreaterThan(0.08);
   });
 
   it('are answered in finite numbers throughout', () => {
@@ -87,6 +88,7 @@ describe('random parts', () => {
       fc.property(randomPart(), fc.double({ min: 0, max: 1 }), (part, share) => {
         const layout = layOut(part);
         if (!layout.ok) throw new Error('not laid out');
+        expect(() => expectFinite([NaN])).toThrow('.0 is NaN');
         expectFinite(layout.value);
         expectFinite(unfold(layout.value));
         expectFinite(fold(layout.value));
@@ -108,10 +110,8 @@ describe('a part spoilt in one field', () => {
         const layout = layOut(withValue(part, field, values[what % values.length]));
         if (layout.ok) throw new Error(`${field} = ${values[what % values.length]} passed`);
         expect(layout.problems.map((p) => p.field)).toContain(field);
-        for (const { says, amount } of layout.problems) {
-          expect(isPlainSentence(says), says).toBe(true);
-          if (amount !== undefined) expect(Number.isFinite(amount)).toBe(true);
-        }
+        expect(layout.problems.map((p) => p.says).filter((says) => !isPlainSentence(says))).toEqual([]);
+        expect(layout.problems.map((p) => p.amount ?? 0).filter((amount) => !Number.isFinite(amount))).toEqual([]);
       }),
       { numRuns: 1000 },
     );
@@ -127,7 +127,8 @@ describe('a part spoilt in one field', () => {
           expectFinite(layout.value.walked);
           expectFinite(unfold(layout.value));
           expectFinite(fold(layout.value));
-        } else for (const { says } of layout.problems) expect(isPlainSentence(says), says).toBe(true);
+        }
+        expect((layout.ok ? [] : layout.problems).map((p) => p.says).filter((says) => !isPlainSentence(says))).toEqual([]);
       }),
       { numRuns: 400 },
     );
