@@ -49,7 +49,7 @@ mkdirSync(results, { recursive: true });
 
 const stages = [
   stage('Types', tool('tsc'), ['--noEmit']),
-  stage('Lint', tool('oxlint'), ['--deny-warnings']),
+  stage('Lint', tool('oxlint'), ['--type-aware', '--deny-warnings']),
   stage('Unused code', tool('knip'), []),
   stage('Unit tests and published checks', tool('vitest'), ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${join(results, 'unit.json')}`]),
 ];

@@ -9,7 +9,7 @@ import type { Blank, BlankBend, BlankCutout, Layout } from '../core/part/layoutT
 import { LETTER_BOX_PX } from './balloon';
 import { segmentBoxes, uprightBox, type Box } from './boxes';
 import type { Entity, PathEntity, Pick } from './entities';
-import { mainRunIndices } from './mainRun';
+import { mainRun } from '../core/part/mainRun';
 
 /** px: a bend's centre line past the edges of the metal; a hole's mark past its edge; the centre line past the ends of the blank. */
 export const BEND_LINE_PAST_PX = 6;
@@ -99,7 +99,7 @@ export function pastEdges(bend: BlankBend, px: number): readonly [Point, Point] 
 /** One run through the main legs, and one for every side lug up to its free end. */
 function centreLines(layout: Layout, blank: Blank, px: number): readonly Segment[] {
   const past = CENTRE_LINE_PAST_PX * px;
-  const main = new Set(mainRunIndices(layout));
+  const main = new Set(mainRun(layout));
   const first = blank.legs[0];
   const lines: Segment[] = first ? [line(offset(first, first.heading, -past), offset(first, first.heading, blank.developedLength + past))] : [];
   blank.legs.forEach((pose, i) => {

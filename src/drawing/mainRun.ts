@@ -1,5 +1,6 @@
 /** The main run of a part as a shape in the plane of the section: x along the first leg, y out of its marked face. */
 import { setback } from '../core/bending/setback';
+import { mainRun as mainRunIndices } from '../core/part/mainRun';
 import type { BendFigures } from '../core/bending/types';
 import type { Frame, Point } from '../core/geometry/types';
 import type { Folded, LegLayout, Layout } from '../core/part/layoutTypes';
@@ -31,17 +32,6 @@ export interface RunBend {
   /** rad on the section: direction from the centre to the start tangent line, and the signed turn from there. */
   readonly start: number;
   readonly sweep: number;
-}
-
-/** Indices of the legs joined end to end from the first on. Side lugs and what hangs on them are not among them. */
-export function mainRunIndices(layout: Layout): readonly number[] {
-  const indices: number[] = [];
-  let next: number | undefined = layout.legs.length > 0 ? 0 : undefined;
-  while (next !== undefined) {
-    indices.push(next);
-    next = layout.legs[next]?.children.find((child) => layout.part.legs[child]?.bend?.edge === 'end');
-  }
-  return indices;
 }
 
 const onSection = (frame: Frame) => (x: number, z: number): Point => ({

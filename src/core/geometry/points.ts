@@ -1,7 +1,5 @@
 import type { Point } from './types';
 
-export const point = (x: number, y: number): Point => ({ x, y });
-
 export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 /** The point a share `at` of the way from `a` to `b`. */

@@ -1,8 +1,6 @@
 /** Poses: frames in the plane. `place(pose, point)` takes a point of the frame to the plane that the pose is given in. */
 import type { Contour, Point, Pose, Segment } from './types';
 
-export const AT_ORIGIN: Pose = { x: 0, y: 0, heading: 0 };
-
 /** Moves points by a pose; cosine and sine are worked out once. Quarter turns come out exact. */
 export function placer(pose: Pose): (p: Point) => Point {
   const [cos, sin] = exactTurn(pose.heading);

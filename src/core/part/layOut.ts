@@ -156,7 +156,7 @@ export function layOut(part: Part): ManyResult<WalkableLayout> {
       edge: { ...edge, start: edgeFrom, end: end.edgePoint },
       edgeFrom,
       edgeTo: end.edgePoint,
-      startOutline: ends.start ? undefined : (placedPath(start.segments, halfTurn) as readonly Segment[]),
+      startOutline: ends.start ? undefined : placedPath(start.segments, halfTurn),
       endOutline: ends.end ? undefined : end.segments,
       startBend,
       endBend: next ? Math.min(leg.endWidth, next.startWidth) : 0,

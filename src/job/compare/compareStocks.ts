@@ -2,7 +2,6 @@
  * One part in two or more stocks: each worked out by the same core as the part itself, what is held put right, and the
  * differences to the stock it is made of now lettered for the table and the overlay.
  */
-import { distance } from '../../core/geometry/points';
 import type { Vector3 } from '../../core/geometry/types';
 import { cutoutCalled, legLetter } from '../../core/part/names';
 import { writeField } from '../fields';
@@ -109,11 +108,4 @@ export function compareStocks(job: Job, partId: string, stocks: readonly string[
   let lettered = 0;
   const rows = plainRows(compared).map((row): Row => ({ ...row, letter: differs(row.values) && row.what !== 'mass' ? rowLetter(lettered++) : undefined }));
   return { stocks: compared, rows };
-}
-
-/** How far a cut-out's centre lies from where it is in the first stock, on the blank, mm; undefined where either is missing. */
-export function blankShift(comparison: Comparison, stock: number, cutout: number): number | undefined {
-  const from = comparison.stocks[0]?.worked.shape?.blank.cutouts[cutout]?.centre;
-  const to = comparison.stocks[stock]?.worked.shape?.blank.cutouts[cutout]?.centre;
-  return from && to ? distance(from, to) : undefined;
 }
