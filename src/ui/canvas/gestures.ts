@@ -138,6 +138,7 @@ export function attachGestures(host: HTMLElement, context: GestureContext): () =
   const onDown = (event: PointerEvent): void => {
     if (typing(event) || (event.pointerType === 'mouse' && event.button !== 0 && event.button !== 1)) return;
     const p = at(event);
+    host.focus({ preventScroll: true });
     down.set(event.pointerId, p);
     host.setPointerCapture(event.pointerId);
     view.setState({ active: figure });
@@ -231,6 +232,11 @@ export function attachGestures(host: HTMLElement, context: GestureContext): () =
     if (now) sighted((sight) => zoomedAbout(sight, figure, now.height[figure], p, Math.exp(-event.deltaY * lines * rate)));
   };
 
+  /** The focus is given above. The browser would give it to the figure under the finger after a tap, and take it from the field. */
+  const onMouseDown = (event: MouseEvent): void => {
+    if (!typing(event)) event.preventDefault();
+  };
+
   /** A finger on a thing that can be dragged, or on a picture moved by hand, must not scroll the page. */
   const onTouch = (event: TouchEvent): void => {
     const touch = event.touches[0];
@@ -240,6 +246,7 @@ export function attachGestures(host: HTMLElement, context: GestureContext): () =
   };
 
   host.addEventListener('pointerdown', onDown);
+  host.addEventListener('mousedown', onMouseDown);
   host.addEventListener('pointermove', onMove);
   host.addEventListener('pointerup', onUp);
   host.addEventListener('pointercancel', onCancel);
@@ -248,6 +255,7 @@ export function attachGestures(host: HTMLElement, context: GestureContext): () =
   return () => {
     if (mode.kind === 'drag') finish(mode, 'back');
     host.removeEventListener('pointerdown', onDown);
+    host.removeEventListener('mousedown', onMouseDown);
     host.removeEventListener('pointermove', onMove);
     host.removeEventListener('pointerup', onUp);
     host.removeEventListener('pointercancel', onCancel);

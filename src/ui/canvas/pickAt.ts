@@ -13,56 +13,26 @@ export const REACH_PX = 22;
 
 /**
  * px by which a thing stands back behind what is smaller and finer. A leg is large: inside it, a hole or a bend up to this far
- * off is meant, not the leg.
+ * off is meant, not the leg. A role that is not among these cannot be taken hold of.
  */
+const STOOD_BACK: Readonly<Partial<Record<Role, number>>> = {
+  hole: 0,
+  'hole edge': 0,
+  'leg letter': 1,
+  'bend number': 1,
+  balloon: 1,
+  'bend zone': 2,
+  'bend centre line': 2,
+  'tangent line': 2,
+  'leg area': 16,
+};
+const FIGURE_TO_TYPE = 0;
+const FIGURE = 3;
+
 function stoodBack(entity: Entity): number | undefined {
-  if (!entity.pick && entity.field === undefined) return undefined;
-  const role: Role = entity.role;
-  switch (role) {
-    case 'dimension text':
-    case 'basis text':
-    case 'bend text':
-    case 'running text':
-    case 'running total':
-    case 'tangent text':
-    case 'note text':
-      return entity.field === undefined ? 3 : 0;
-    case 'hole':
-    case 'hole edge':
-      return 0;
-    case 'leg letter':
-    case 'bend number':
-    case 'balloon':
-      return 1;
-    case 'bend zone':
-    case 'bend centre line':
-    case 'tangent line':
-      return 2;
-    case 'leg area':
-      return 16;
-    case 'outline':
-    case 'nick':
-    case 'hatch':
-    case 'centre line':
-    case 'dimension line':
-    case 'extension line':
-    case 'leader':
-    case 'arrow':
-    case 'datum':
-    // Those of the paper sheets do not come on a screen.
-    case 'centre punch':
-    case 'check bar':
-    case 'key plan':
-    case 'key plan here':
-    case 'part name':
-    case 'register mark':
-    case 'template edge':
-    case 'tile edge':
-    case 'tile name':
-      return undefined;
-    default:
-      return unreachable(role);
-  }
+  if (entity.field !== undefined) return FIGURE_TO_TYPE;
+  if (!entity.pick) return undefined;
+  return STOOD_BACK[entity.role] ?? (entity.kind === 'text' ? FIGURE : undefined);
 }
 
 /** Whether a point lies within a closed path of lines and arcs: the turn of the path about it, arcs by their own sweep. */

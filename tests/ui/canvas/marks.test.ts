@@ -40,7 +40,7 @@ describe('lit', () => {
     [leg('a'), bend, false],
     [leg('a'), hole, false],
     [hole, hole, true],
-    [{ ...hole, cutout: 'k' } as Pick, hole, false],
+    [{ ...hole, cutout: 'k' }, hole, false],
     [undefined, leg('a'), false],
     [leg('a'), null, false],
   ])('%j while %j is chosen: %s', (pick, chosen, lit) => expect(isLit(pick, chosen)).toBe(lit));
@@ -52,8 +52,8 @@ describe('painting', () => {
 
   beforeEach(() => {
     const window = createSVGWindow();
-    registerWindow(window as unknown as Window, window.document as unknown as Document);
-    host = window.document.createElement('div') as unknown as HTMLElement;
+    registerWindow(window, window.document);
+    host = window.document.createElement('div');
   });
 
   it('makes, changes and takes away only what differs', () => {
@@ -88,7 +88,10 @@ describe('painting', () => {
   it('paints both of two entities with one key', () => {
     const painter = makePainter(host);
     painter.paint([outline('a', 1), outline('a', 2)], look);
-    expect(body().map((element) => element.getAttribute('d'))).toEqual(['M0 0L2 -10', 'M0 0L4 -10']);
+    painter.paint([outline('a', 1), outline('a', 3)], look);
+    expect(body().map((element) => element.getAttribute('d'))).toEqual(['M0 0L2 -10', 'M0 0L6 -10']);
+    expect(painter.paint([], look).removed).toBe(2);
+    expect(body()).toHaveLength(0);
   });
 
   it('shows a hostile name as letters', () => {
