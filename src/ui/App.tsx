@@ -1,16 +1,20 @@
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect, type ReactNode } from 'react';
 import { useBench } from '../store/bench';
 import { unreachable } from '../core/result';
 import { pressKey } from './commands';
 import { openDroppedFiles } from './files/openings';
-import { FilesRoom } from './files/FilesRoom';
 import { Head } from './head/Head';
 import { KeysPanel } from './keys/KeysPanel';
+import { forgetOutcomes } from './screen';
 import { PartsRoom } from './parts/PartsRoom';
-import { StockRoom } from './stock/StockRoom';
 import { LiveLine } from './trouble/LiveLine';
+import { Otherwise } from './trouble/Otherwise';
 import { TroubleLine } from './trouble/TroubleLine';
 import './sheet.css';
+
+/** Rooms that are not in the first view load when they are entered. */
+const StockRoom = lazy(async () => ({ default: (await import('./stock/StockRoom')).StockRoom }));
+const FilesRoom = lazy(async () => ({ default: (await import('./files/FilesRoom')).FilesRoom }));
 
 export function App() {
   const room = useBench((state) => state.room);
@@ -18,10 +22,10 @@ export function App() {
 
   useEffect(() => {
     addEventListener('keydown', pressKey);
-    const stopDrops = openDroppedFiles();
+    const stops = [openDroppedFiles(), forgetOutcomes()];
     return () => {
       removeEventListener('keydown', pressKey);
-      stopDrops();
+      for (const stop of stops) stop();
     };
   }, []);
 
@@ -34,11 +38,11 @@ export function App() {
       <a className="skip" href="#sheet">
         Go to the sheet
       </a>
+      <LiveLine />
       <Head />
       <TroubleLine />
       <KeysPanel />
       <RoomInView room={room} />
-      <LiveLine />
     </>
   );
 }
@@ -48,10 +52,32 @@ function RoomInView({ room }: { readonly room: 'parts' | 'stock' | 'files' }) {
     case 'parts':
       return <PartsRoom />;
     case 'stock':
-      return <StockRoom />;
+      return (
+        <Loaded key={room}>
+          <StockRoom />
+        </Loaded>
+      );
     case 'files':
-      return <FilesRoom />;
+      return (
+        <Loaded key={room}>
+          <FilesRoom />
+        </Loaded>
+      );
     default:
       return unreachable(room);
   }
+}
+
+const Sheet = ({ says }: { readonly says?: string }) => (
+  <main id="sheet" className="sheet" tabIndex={-1}>
+    {says !== undefined && <p className="sheet-says">{says}</p>}
+  </main>
+);
+
+function Loaded({ children }: { readonly children: ReactNode }) {
+  return (
+    <Otherwise show={<Sheet says="This place did not load. Look at the connection and load the page once more; the job is kept." />}>
+      <Suspense fallback={<Sheet />}>{children}</Suspense>
+    </Otherwise>
+  );
 }

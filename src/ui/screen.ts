@@ -1,6 +1,7 @@
 /** What the screen remembers that is no part of the job: panels that are open, the light, the last thing said. */
 import { createStore } from 'zustand/vanilla';
 import { useStore } from 'zustand';
+import { bench } from '../store/bench';
 import type { Fault } from '../job/schemaFaults';
 
 export type Light = 'day' | 'dim';
@@ -70,3 +71,10 @@ export const setOutcome = (outcome: Outcome | null): void => {
   screen.setState({ outcome });
   if (outcome) say(outcome.lines.join(' '));
 };
+
+/** What came of a file is old news once the job has changed. @returns stops it */
+export function forgetOutcomes(): () => void {
+  return bench.subscribe((now, before) => {
+    if (now.job !== before.job && screen.getState().outcome) screen.setState({ outcome: null });
+  });
+}

@@ -36,10 +36,10 @@ export function LegRow({ part, leg, next, chosen, saysAt }: LegRowProps) {
     <tr className={lit ? 'lit' : undefined} aria-current={lit ? 'true' : undefined} onFocus={holdWhatHasFocus}>
       <th scope="row">
         <span className="leg-name">
-          <button type="button" className="leg-letter" aria-pressed={lit} aria-label={`Leg ${legLetter(legIndex(part, leg.id))}, ${title}`}>
+          <button type="button" className="leg-pick" aria-pressed={lit} aria-label={`Leg ${legLetter(legIndex(part, leg.id))}, ${title}`}>
             {legLetter(legIndex(part, leg.id))}
           </button>
-          <TextField field={`${path}.name`} label={`Name of ${legWord(part, leg.id)}`} placeholder="no name" />
+          <TextField field={`${path}.name`} label={`Name of ${legWord(part, leg.id)}`} placeholder="name" />
         </span>
       </th>
       <td className="num">

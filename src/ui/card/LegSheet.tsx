@@ -20,7 +20,7 @@ export function LegSheet({ part, leg }: ThePart & { readonly leg: JobLeg }) {
   return (
     <section className="sheet-of" aria-label={`Sheet of ${legWord(part, leg.id)}`}>
       <h2 className="area-title">
-        {title} <small>{legWord(part, leg.id)}</small>
+        {title} {leg.name.trim() && <small>{legWord(part, leg.id)}</small>}
       </h2>
       <LegActions part={part} leg={leg} />
       <div className="rows">

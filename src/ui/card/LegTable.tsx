@@ -16,7 +16,7 @@ function rowProblems(part: JobPart, leg: JobLeg, next: JobLeg | undefined, probl
   return problems.filter(({ field }) => field === own || (bend !== undefined && field.startsWith(bend) && !field.includes('.seat.')));
 }
 
-export function LegTable({ part, worked }: ThePart) {
+export function LegTable({ job, part, worked }: ThePart) {
   const chosen = useBench((state) => state.chosen);
   const run = mainRun(part.legs);
   const rest = part.legs.filter((leg) => !run.includes(leg));
@@ -43,7 +43,7 @@ export function LegTable({ part, worked }: ThePart) {
   return (
     <section className="leg-by-leg" aria-label="Leg by leg">
       <h2 className="area-title">Leg by leg</h2>
-      <table className="legs">
+      <table className={job.units.show === 'fraction' ? 'legs fractions' : 'legs'}>
         <thead>
           <tr>
             <th scope="col">Leg</th>

@@ -59,6 +59,13 @@ export function DxfSettings({ job }: { readonly job: Job }) {
           people; structural and pressure work is out of scope.
         </p>
       </section>
+      <section className="room-area">
+        <h2 className="area-title">Lettering</h2>
+        <p className="quiet">
+          Atkinson Hyperlegible Next (<a href="./licences/atkinson-hyperlegible-next-OFL.txt">licence</a>) and Besley (
+          <a href="./licences/besley-OFL.txt">licence</a>), both under the SIL Open Font License.
+        </p>
+      </section>
     </aside>
   );
 }

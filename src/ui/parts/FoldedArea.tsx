@@ -1,7 +1,8 @@
-import { Component, lazy, Suspense, type ReactNode } from 'react';
+import { lazy, Suspense } from 'react';
 import { choose, useBench } from '../../store/bench';
 import { shapeOf } from '../../store/derived';
 import { isDim, useScreen } from '../screen';
+import { Otherwise } from '../trouble/Otherwise';
 
 /** three.js comes with it, so it loads after the sheet can be used. */
 const FoldedView = lazy(() => import('../folded/FoldedView'));
@@ -16,11 +17,11 @@ export function FoldedArea() {
   const { shape, stale } = shapeOf(job, id);
   return (
     <div className="area-folded">
-      <WithoutFolded>
+      <Otherwise show={<Sentence says="The picture of the bent part did not load. Section and blank show the same part." />}>
         <Suspense fallback={<Sentence says="The bent part is being drawn." />}>
           <FoldedView part={id} name={part?.name.trim() || 'Part'} layout={shape?.layout} stale={stale} metal={metal} dim={dim} chosen={chosen} onPick={choose} />
         </Suspense>
-      </WithoutFolded>
+      </Otherwise>
     </div>
   );
 }
@@ -33,16 +34,3 @@ const Sentence = ({ says }: { readonly says: string }) => (
     </div>
   </section>
 );
-
-/** A picture that does not load or fails takes nothing else with it. */
-class WithoutFolded extends Component<{ readonly children: ReactNode }, { readonly failed: boolean }> {
-  override state = { failed: false };
-
-  static getDerivedStateFromError(): { failed: boolean } {
-    return { failed: true };
-  }
-
-  override render(): ReactNode {
-    return this.state.failed ? <Sentence says="The picture of the bent part did not load. Section and blank show the same part." /> : this.props.children;
-  }
-}

@@ -2,12 +2,12 @@ import { setPlainUnit } from '../../job/edit/setPlainUnit';
 import { writeField } from '../../job/fields';
 import type { Job } from '../../job/schema';
 import { apply } from '../../store/bench';
-import { EntryField } from '../fields/EntryField';
 import { Choice } from '../form/Choice';
 import { FieldChoice } from '../form/FieldChoice';
 import { Row } from '../form/Row';
 import { TextField } from '../form/TextField';
 import { scaleReading, stepReading } from './readings';
+import { SettingField } from './SettingField';
 
 const PLAIN = [
   ['mm', 'millimetres'],
@@ -33,7 +33,7 @@ export function JobSettings({ job }: { readonly job: Job }) {
             <TextField field="name" label="Name of the job" placeholder="without a name" />
           </Row>
           <Row name="Scale, 1 to">
-            <EntryField field="scale" wanted="number" label="Scale" value={scaleReading} />
+            <SettingField field="scale" wanted="number" label="Scale" reading={scaleReading} />
           </Row>
         </div>
         <p className="quiet">After the word full an entry is a full-size dimension and is divided by the scale: full 6in.</p>
@@ -64,10 +64,10 @@ export function JobSettings({ job }: { readonly job: Job }) {
         <h2 className="area-title">Dragging</h2>
         <div className="rows one">
           <Row name="Lengths go by">
-            <EntryField field="step.length" wanted="length" label="Step for lengths" value={stepReading('length')} />
+            <SettingField field="step.length" wanted="length" label="Step for lengths" reading={stepReading('length')} />
           </Row>
           <Row name="Angles go by">
-            <EntryField field="step.angle" wanted="angle" label="Step for angles" value={stepReading('angle')} />
+            <SettingField field="step.angle" wanted="angle" label="Step for angles" reading={stepReading('angle')} />
           </Row>
         </div>
         <p className="quiet">Hold Alt while dragging for no steps at all.</p>

@@ -3,7 +3,7 @@ import type { JobRule, JobStock } from '../../job/schema';
 import { settingOf } from '../../job/stockSetting';
 import { apply, useBench } from '../../store/bench';
 import { Does } from '../card/Does';
-import { EntryField } from '../fields/EntryField';
+import { SettingField } from './SettingField';
 import { stockReading } from './readings';
 
 type Rows = Extract<JobRule, { kind: 'measured' }>['rows'];
@@ -21,7 +21,7 @@ export function MeasuredBends({ stock, rows }: { readonly stock: JobStock; reado
   const write = (next: Rows, label: string): void => apply((job) => writeField(job, path, next), { label });
   return (
     <div data-field={path} tabIndex={-1}>
-      <table className="plain-table">
+      <table className="plain-table bends">
         <thead>
           <tr>
             <th scope="col">Bend</th>
@@ -43,7 +43,7 @@ export function MeasuredBends({ stock, rows }: { readonly stock: JobStock; reado
               <th scope="row">{i + 1}</th>
               {COLUMNS.map(([key, words, wanted]) => (
                 <td key={key} className="num">
-                  <EntryField field={`${path}.${i}.${key}`} wanted={wanted} label={`Measured bend ${i + 1}, ${words.toLowerCase()}`} value={stockReading(stock.id, `${path}.${i}.${key}`)} />
+                  <SettingField field={`${path}.${i}.${key}`} wanted={wanted} label={`Measured bend ${i + 1}, ${words.toLowerCase()}`} reading={stockReading(stock.id, `${path}.${i}.${key}`)} />
                 </td>
               ))}
               <td className="does">

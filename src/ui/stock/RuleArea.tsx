@@ -3,12 +3,12 @@ import { ruleSource } from '../../job/ruleWords';
 import type { JobRule, JobStock } from '../../job/schema';
 import { unreachable } from '../../core/result';
 import { apply } from '../../store/bench';
-import { EntryField } from '../fields/EntryField';
 import { Choice } from '../form/Choice';
 import { FieldChoice } from '../form/FieldChoice';
 import { Row } from '../form/Row';
 import { MeasuredBends } from './MeasuredBends';
 import { stockReading } from './readings';
+import { SettingField } from './SettingField';
 import { METALS_BY_HARDNESS, RULES } from './ruleWords';
 
 /** A rule of another kind, with figures to begin from. */
@@ -49,7 +49,7 @@ export function RuleArea({ stock }: { readonly stock: JobStock }) {
         </Row>
         {rule.kind === 'fixedK' && (
           <Row name="K">
-            <EntryField field={`${path}.k`} wanted="number" label={`${name}, K`} value={stockReading(stock.id, `${path}.k`)} />
+            <SettingField field={`${path}.k`} wanted="number" label={`${name}, K`} reading={stockReading(stock.id, `${path}.k`)} />
           </Row>
         )}
         {rule.kind === 'handbook' && (

@@ -4,10 +4,10 @@ import { deleteSize } from '../../job/edit/deleteSize';
 import type { Job } from '../../job/schema';
 import { apply } from '../../store/bench';
 import { Does } from '../card/Does';
-import { EntryField } from '../fields/EntryField';
 import { plainText } from '../fields/nudge';
 import { TextField } from '../form/TextField';
 import { sizeReading, sizeValue } from './readings';
+import { SettingField } from './SettingField';
 
 /** A name that no size has yet. */
 function freeName(job: Job): string {
@@ -19,7 +19,7 @@ function freeName(job: Job): string {
 
 function worked(job: Job, id: string): string {
   const value = sizeValue(job, id);
-  if (!value.ok) return '';
+  if (!value.ok || !Number.isFinite(value.value.value)) return '';
   switch (value.value.dimension) {
     case 'length':
       return `${formatLength(value.value.value, { show: job.units.show, denominator: job.units.denominator })} ${unitWord(job.units)}`;
@@ -70,7 +70,7 @@ export function Sizes({ job }: { readonly job: Job }) {
                   <TextField field={`sizes.${id}.name`} label="Name of the size" says={nameFault(id)} />
                 </td>
                 <td>
-                  <EntryField field={`sizes.${id}.text`} wanted="number" label={`Size ${name}`} value={sizeReading(id)} format={() => job.sizes.find((size) => size.id === id)?.text ?? ''} />
+                  <SettingField field={`sizes.${id}.text`} wanted="number" label={`Size ${name}`} reading={sizeReading(id)} asTyped />
                 </td>
                 <td className="num worked-out">{worked(job, id)}</td>
                 <td>

@@ -3,11 +3,11 @@ import { deleteStock } from '../../job/edit/deleteStock';
 import type { Job, JobStock } from '../../job/schema';
 import { apply } from '../../store/bench';
 import { Does } from '../card/Does';
-import { EntryField } from '../fields/EntryField';
 import { FieldChoice } from '../form/FieldChoice';
 import { Row } from '../form/Row';
 import { TextField } from '../form/TextField';
 import { stockReading } from './readings';
+import { SettingField } from './SettingField';
 import { RuleArea } from './RuleArea';
 
 const METALS = ['steel', 'stainless', 'brass', 'copper', 'bronze', 'nickel silver', 'aluminium', 'other'] as const;
@@ -23,7 +23,7 @@ export function StockSheet({ job, stock }: StockSheetProps) {
   const parts = job.parts.filter((part) => part.stock === stock.id).map((part) => part.name.trim() || 'Part');
   const unused = parts.length === 0 || `${parts.join(', ')} ${parts.length === 1 ? 'is' : 'are'} cut from it. Give them another stock first.`;
   const number = (key: 'thickness' | 'radius' | 'density', wanted: 'length' | 'number') => (
-    <EntryField field={`${path}.${key}`} wanted={wanted} label={`${name}, ${key === 'radius' ? 'inside radius' : key}`} value={stockReading(stock.id, `${path}.${key}`)} />
+    <SettingField field={`${path}.${key}`} wanted={wanted} label={`${name}, ${key === 'radius' ? 'inside radius' : key}`} reading={stockReading(stock.id, `${path}.${key}`)} />
   );
   return (
     <>

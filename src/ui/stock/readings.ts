@@ -16,7 +16,8 @@ function remembered(key: string, make: () => Reading): Reading {
   return made;
 }
 
-const WAITS = 'This cannot be worked out until the other entries it needs are put right.';
+/** Stands for an entry that waits for another to be put right. The fault is told where it is, and nowhere else. */
+const WAITS = good(Number.NaN);
 
 const settingFor = (job: Job, stock?: string): Setting => settingOf(job, job.stocks.find(({ id }) => id === stock) ?? job.stocks[0]);
 
@@ -24,7 +25,7 @@ function inSetting(setting: Setting, field: string): Result<number> {
   const problem = setting.problems.find((each) => each.field === field);
   if (problem) return { ok: false, problem };
   const value = setting.values.find(([path]) => path === field)?.[1];
-  return value === undefined ? bad(field, WAITS) : good(value);
+  return value === undefined ? WAITS : good(value);
 }
 
 /** A field of a stock, by its path in the job. */
@@ -39,14 +40,14 @@ export function sizeValue(job: Job, id: string): Result<SizeValue> {
   const problem = setting.problems.find(({ field }) => field === `sizes.${id}.text` || field === `sizes.${id}.name`);
   if (problem) return { ok: false, problem };
   const value = setting.context.sizes.get(size?.name.normalize('NFC') ?? '');
-  return value ? good(value) : bad(`sizes.${id}.text`, WAITS);
+  return good(value ?? { value: Number.NaN, dimension: 'number' });
 }
 
 export const sizeReading = (id: string): Reading =>
   remembered(`size ${id}`, () => (job) => {
     const worked = sizeValue(job, id);
     // A fault of the name stands under the name.
-    if (!worked.ok && worked.problem.field.endsWith('.name')) return good(Number.NaN);
+    if (!worked.ok && worked.problem.field.endsWith('.name')) return WAITS;
     return worked.ok ? good(worked.value.value) : worked;
   });
 

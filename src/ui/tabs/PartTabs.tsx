@@ -5,6 +5,9 @@ import { BlankOutline } from './BlankOutline';
 import { partStatus } from './partStatus';
 import './tabs.css';
 
+/** A tab that becomes the one in view slides into sight. */
+const bringIntoSight = (tab: HTMLElement | null): void => tab?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+
 /** The parts of the job as index tabs on the sheet. */
 export function PartTabs() {
   const job = useBench((state) => state.job);
@@ -20,6 +23,7 @@ export function PartTabs() {
             key={part.id}
             type="button"
             className="tab"
+            ref={part.id === inView ? bringIntoSight : undefined}
             aria-current={part.id === inView && !newPartOpen ? 'true' : undefined}
             onClick={() => {
               screen.setState({ newPartOpen: false });
