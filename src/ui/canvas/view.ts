@@ -208,4 +208,3 @@ export function slidTo(left: number, zoom: number, width: number, from: number, 
 }
 
 export const fitAll = (): void => view.setState({ hand: null });
-export const useFigure = (active: FigureName): void => view.setState({ active });
