@@ -12,7 +12,14 @@ export type Role =
   | 'dimension line' | 'extension line' | 'leader' | 'arrow'
   | 'leg area' | 'datum' | 'balloon'
   | 'dimension text' | 'basis text' | 'running text' | 'running total' | 'tangent text' | 'bend text' | 'note text'
-  | 'leg letter' | 'bend number';
+  | 'leg letter' | 'bend number'
+  // On paper only: edges to work to, punch marks, what makes the sheet true and what joins sheets.
+  | 'template edge' | 'centre punch' | 'check bar' | 'register mark' | 'tile edge' | 'key plan' | 'key plan here'
+  | 'part name' | 'tile name'
+  // On shop sheets and comparisons: ruled lines, the part half bent, other stocks over the first, and lettering by weight.
+  | 'sheet border' | 'sheet rule' | 'sheet hair' | 'sketch' | 'warning sign'
+  | 'ghost 1' | 'ghost 2' | 'ghost 3' | 'ghost 4'
+  | 'sheet title' | 'sheet heading' | 'sheet text' | 'sheet figure' | 'sheet caption' | 'sheet warning' | 'difference letter';
 
 /** What a tap on the entity takes hold of, and what lights it up. Ids are those of the part. A bend goes by the leg it leads to. */
 export type Pick =

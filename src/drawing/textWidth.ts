@@ -8,6 +8,7 @@
 import type { Point } from '../core/geometry/types';
 import { box, type Box } from './boxes';
 import type { Role, TextEntity } from './entities';
+import { OTHER_SCRIPTS } from './otherScripts';
 
 const READING: Readonly<Record<string, number>> = {
   '0': 632, '1': 632, '2': 632, '3': 632, '4': 632, '5': 632, '6': 632, '7': 632, '8': 632, '9': 632, ' ': 312,
@@ -28,12 +29,13 @@ const CAPITALS: Readonly<Record<string, number>> = {
   'W': 1213, 'X': 885, 'Y': 815, 'Z': 771,
 };
 
-/** For a character that is not in the tables: wider than all but M and W. */
+/** For a character that is in no table: wider than all but M and W. */
 const UNKNOWN = 800;
 
 export type TextRole = Extract<
   Role,
-  'dimension text' | 'basis text' | 'running text' | 'running total' | 'tangent text' | 'bend text' | 'note text' | 'leg letter' | 'bend number'
+  'dimension text' | 'basis text' | 'running text' | 'running total' | 'tangent text' | 'bend text' | 'note text' | 'leg letter' | 'bend number' | 'part name' | 'tile name'
+  | 'sheet title' | 'sheet heading' | 'sheet text' | 'sheet figure' | 'sheet caption' | 'sheet warning' | 'difference letter'
 >;
 
 /** Letter sizes, px (guide, "Type"; balloons and letters as in its picture). */
@@ -47,6 +49,20 @@ export const LETTER_PX: Readonly<Record<TextRole, number>> = {
   'note text': 15,
   'leg letter': 18,
   'bend number': 15,
+  'part name': 18,
+  'tile name': 30,
+  'sheet title': 27,
+  'sheet heading': 18,
+  'sheet text': 15,
+  'sheet figure': 16,
+  'sheet caption': 14,
+  'sheet warning': 40,
+  'difference letter': 16,
+};
+
+/** Names on paper are bold, which is this much wider at the most. */
+const BOLD_WIDER: Partial<Record<TextRole, number>> = {
+  'part name': 1.08, 'tile name': 1.08, 'sheet title': 1.08, 'sheet heading': 1.08, 'sheet warning': 1.08, 'difference letter': 1.08,
 };
 
 /** px between a figure and its suffix. */
@@ -61,8 +77,8 @@ const BELOW = 0.26;
 export function textWidth(text: string, role: TextRole, suffix = ''): number {
   const table = role === 'leg letter' ? CAPITALS : READING;
   let sum = 0;
-  for (const character of text) sum += table[character] ?? UNKNOWN;
-  const figure = (sum * LETTER_PX[role]) / 1000;
+  for (const character of text) sum += table[character] ?? OTHER_SCRIPTS[character] ?? UNKNOWN;
+  const figure = (sum * LETTER_PX[role] * (BOLD_WIDER[role] ?? 1)) / 1000;
   return suffix === '' ? figure : figure + SUFFIX_GAP_PX + textWidth(suffix, 'basis text');
 }
 
