@@ -10,7 +10,7 @@ import { checkNumbers } from './checkNumbers';
 import { cutoutPlaces } from './cutoutPlaces';
 import { endOutline, type EndOutline } from './endShape';
 import { longEdge, type LongEdge } from './longEdge';
-import { lugSeat, type LugSeat } from './lugSeat';
+import { lugSeat, lugsWithoutGap, type LugSeat } from './lugSeat';
 import { bendCalled, figure, legCalled } from './names';
 import { walkLeg, withoutNeedlessVertices, type WalkedLeg } from './outlineWalk';
 import type { LegLayout, Layout } from './layoutTypes';
@@ -142,9 +142,12 @@ export function layOut(part: Part): ManyResult<WalkableLayout> {
       const straightEdge: LongEdge = { ...edge, start: edgeFrom, end: end.edgePoint };
       const at = datum(bend.seat.along, ends, straight, thickness);
       const x = bend.seat.along.from === 'end' ? at - bend.seat.along.distance : at + bend.seat.along.distance;
-      const seat = lugSeat(lug, { ...bend, seat: bend.seat }, lugFigures, thickness, legs[lug]?.startWidth ?? 0, straightEdge, x, squareEnds);
+      const seat = lugSeat(lug, { ...bend, seat: bend.seat }, lugFigures, thickness, legs[lug]?.startWidth ?? 0, straightEdge, x, squareEnds, straight);
       if (seat.ok) lugs.push(seat.value);
       else problems.push({ ...seat.problem, field: `legs.${lug}.${seat.problem.field}`, says: `${legCalled(part, lug)} ${seat.problem.says}` });
+    }
+    for (const { lug, beside } of lugsWithoutGap(lugs)) {
+      problems.push({ field: `legs.${lug}.bend.seat.along.distance`, says: `${legCalled(part, lug)} leaves no gap to ${legCalled(part, beside)} on the same edge, so nothing would part them. Move it, or make it narrower.` });
     }
 
     const next = child === undefined ? undefined : legs[child];

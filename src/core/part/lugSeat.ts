@@ -1,5 +1,6 @@
 /** Where a side lug sits on the long edge of its parent, in the parent's frame. */
 import { setback } from '../bending/setback';
+import { TOUCHING_MM } from '../geometry/tolerance';
 import { bad, good, type Result } from '../result';
 import type { BendFigures } from '../bending/types';
 import type { Point, Pose } from '../geometry/types';
@@ -31,6 +32,7 @@ export function onEdge(edge: LongEdge, side: 'left' | 'right', alongEdge: number
  * @param at mm, x in the parent's frame of the lug's near side (its middle, where the seat counts from the middle)
  * @param width mm, the lug's width at its bend
  * @param squareEnds whether the parent is a plain rectangle, free at both ends: only there can a lug take the whole edge, inset, without reliefs
+ * @param straight mm, the parent's straight length
  * @returns refuses a lug that does not fit on the straight stretch of the edge, fields `bend.seat.*`
  */
 export function lugSeat(
@@ -42,6 +44,7 @@ export function lugSeat(
   edge: LongEdge,
   at: number,
   squareEnds: boolean,
+  straight: number,
 ): Result<LugSeat> {
   const side = bend.edge === 'left' ? 'left' : 'right';
   const length = Math.hypot(edge.end.x - edge.start.x, edge.end.y - edge.start.y);
@@ -66,6 +69,12 @@ export function lugSeat(
   if (relief.kind === 'round' && relief.depth < relief.width / 2 - slack) {
     return bad('bend.seat.relief.depth', `has a round relief that is shallower than its own radius of ${(relief.width / 2).toFixed(2)} mm. Make it deeper or narrower.`, relief.width / 2 - relief.depth);
   }
+  // On a sloping edge a relief leans towards one end; there it must stay within the leg, clear of the bend beyond.
+  const floor = -(inset + (relief.kind === 'none' ? 0 : relief.depth));
+  const past = Math.max(-onEdge(edge, 'left', near - reliefWidth, floor).x, onEdge(edge, 'left', far + reliefWidth, floor).x - straight);
+  if (past > slack) {
+    return bad('bend.seat.along.distance', `stands on a sloping edge, and its relief reaches ${past.toFixed(2)} mm past the end of that leg. Move it away from that end, or make the relief shallower.`, past);
+  }
   const middleHeight = halfWidthAt(edge, onEdge(edge, 'left', (near + far) / 2, 0).x);
   if (inset + (relief.kind === 'none' ? 0 : relief.depth) >= 2 * middleHeight) {
     return bad('bend.seat.basis', 'takes more than the whole width of the leg it hangs on. Make that leg wider.', inset);
@@ -73,4 +82,15 @@ export function lugSeat(
   const middle = onEdge(edge, side, (near + far) / 2, -inset);
   const heading = side === 'left' ? edge.taper + Math.PI / 2 : -(edge.taper + Math.PI / 2);
   return good({ child, side, near, far, inset, relief, pose: { ...middle, heading } });
+}
+
+/** Lugs of one leg that touch or overlap the one before them on the same edge: without a gap no cut parts them. */
+export function lugsWithoutGap(lugs: readonly LugSeat[]): readonly { readonly lug: number; readonly beside: number }[] {
+  return (['left', 'right'] as const).flatMap((side) => {
+    const inOrder = lugs.filter((seat) => seat.side === side).toSorted((a, b) => a.near - b.near);
+    return inOrder.flatMap((seat, i) => {
+      const before = inOrder[i - 1];
+      return before && seat.near - before.far <= TOUCHING_MM ? [{ lug: seat.child, beside: before.child }] : [];
+    });
+  });
 }

@@ -122,6 +122,38 @@ describe('a lug along the whole edge, set in without reliefs', () => {
   });
 });
 
+describe('neighbouring lugs', () => {
+  const second = (part: Part, near: number): Part => {
+    const lug = part.legs[1];
+    if (!lug?.bend?.seat) throw new Error('no lug');
+    return { ...part, legs: [...part.legs, { ...lug, bend: { ...lug.bend, seat: { ...lug.bend.seat, along: { ...lug.bend.seat.along, distance: near } } } }] };
+  };
+
+  it('are refused without a gap between them', () => {
+    const bare = lugged(10, 20, { kind: 'none' }, {}, 'straight');
+    expect(fieldsOf(second(bare, 30))).toEqual(['legs.2.bend.seat.along.distance']);
+    expect(fieldsOf(second(bare, 25))).toEqual(['legs.2.bend.seat.along.distance']);
+    expect(fieldsOf(second(bare, 30.5))).toEqual([]);
+  });
+
+  it('may share one notch where their reliefs meet', () => {
+    const blank = unfold(laidOut(second(lugged(10, 15, { kind: 'square', width: 2, depth: 1 }), 29)));
+    expect(doublesBack(blank.outline)).toBe(false);
+    expect(blank.area).toBeCloseTo(60 * 30 - 30 * 3.6 - 8 * 4.6 + 2 * 15 * (right * 2.8 + 20 - 3.6), 9);
+  });
+});
+
+describe('a relief on a sloping edge', () => {
+  it('is refused where it would lean into the bend at the end of its leg', () => {
+    const sloping = (near: number): Part => {
+      const part = lugged(near, 20, { kind: 'square', width: 3, depth: 6 }, { endWidth: 10 });
+      return { ...part, legs: [...part.legs, leg(20, 10, { bend: upright(0) })] };
+    };
+    expect(fieldsOf(sloping(3.2))).toEqual(['legs.1.bend.seat.along.distance']);
+    expect(fieldsOf(sloping(6))).toEqual([]);
+  });
+});
+
 describe('a sharp bend that takes up nothing', () => {
   it('leaves no gap in the outline', () => {
     const sharp: Part = {
