@@ -3,6 +3,7 @@ import { bench, choose, goTo, redo, showPart, undo, type Bench } from '../store/
 import { downloadDxf } from './files/downloads';
 import { saveJobToFile } from './files/jobFile';
 import { deleteChosen, deletable } from './card/deleteChosen';
+import { matches } from './keys/matches';
 import { isDim, say, screen, setLight } from './screen';
 
 export interface Command {
@@ -115,19 +116,6 @@ const letGo: Command = {
 export const COMMANDS: readonly Command[] = [
   undoCommand, redoCommand, saveCommand, dxfCommand, deleteCommand, letGo, previousPart, nextPart, partsCommand, stockCommand, filesCommand, keysCommand, lightCommand,
 ];
-
-/** Whether a press of a key is `Ctrl Shift Z` and the like. The command key of the other keyboard counts as Ctrl. */
-export function matches(keys: string, event: KeyboardEvent): boolean {
-  const names = keys.split(' ');
-  const last = names.at(-1) ?? '';
-  const wanted = last === 'Esc' ? 'escape' : last.toLowerCase();
-  return (
-    event.key.toLowerCase() === wanted &&
-    (event.ctrlKey || event.metaKey) === names.includes('Ctrl') &&
-    event.shiftKey === names.includes('Shift') &&
-    event.altKey === names.includes('Alt')
-  );
-}
 
 const inField = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.matches('input, select, textarea, [contenteditable]');

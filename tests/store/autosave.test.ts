@@ -1,0 +1,95 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { exampleJob } from '../../src/job/exampleJob';
+import { writeField } from '../../src/job/fields';
+import { openJob, saveJob } from '../../src/job/openJob';
+import { keepSaved, restore } from '../../src/store/autosave';
+import { apply, bench, freshBench } from '../../src/store/bench';
+
+const storage = vi.hoisted(() => ({ held: new Map<unknown, unknown>(), writes: 0, hold: undefined as Promise<void> | undefined, refuse: undefined as Error | undefined }));
+
+vi.mock('idb-keyval', () => ({
+  get: (key: unknown) => Promise.resolve(storage.held.get(key)),
+  set: async (key: unknown, value: unknown) => {
+    if (storage.refuse) throw storage.refuse;
+    await storage.hold;
+    storage.writes += 1;
+    storage.held.set(key, value);
+  },
+}));
+
+const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5));
+const rename = (name: string): void => apply((job) => writeField(job, 'name', name), { label: 'name' });
+const keptName = (): string | undefined => {
+  const held = storage.held.get('bendwright job') as { job: string } | undefined;
+  const opened = held && openJob(held.job);
+  return opened?.ok ? opened.job.name : undefined;
+};
+
+let stop = (): void => undefined;
+
+beforeEach(() => {
+  stop();
+  storage.held.clear();
+  storage.writes = 0;
+  storage.hold = undefined;
+  storage.refuse = undefined;
+  bench.setState(freshBench(exampleJob));
+});
+
+describe('keeping the job', () => {
+  it('writes nothing until something changes, then the job as it is', async () => {
+    stop = keepSaved();
+    await settle();
+    expect(storage.writes).toBe(0);
+    rename('Vent stay');
+    await settle();
+    expect(keptName()).toBe('Vent stay');
+  });
+
+  it('leaves out what came and went while a write was running, and writes the last', async () => {
+    stop = keepSaved();
+    let go = (): void => undefined;
+    storage.hold = new Promise((resolve) => (go = resolve));
+    for (const name of ['a', 'b', 'c', 'd']) rename(name);
+    go();
+    await settle();
+    expect(keptName()).toBe('d');
+    expect(storage.writes).toBe(2);
+  });
+
+  it('says plainly that the storage is full, and takes it back once a write succeeds', async () => {
+    stop = keepSaved();
+    storage.refuse = new DOMException('', 'QuotaExceededError');
+    rename('Vent stay');
+    await settle();
+    expect(bench.getState().trouble).toBe('This browser would not keep the job: its storage is full. Save it to a file.');
+    storage.refuse = undefined;
+    rename('Vent stay 2');
+    await settle();
+    expect(bench.getState().trouble).toBeNull();
+  });
+});
+
+describe('bringing the job back', () => {
+  it('puts the kept job and the part in view on the bench', async () => {
+    storage.held.set('bendwright job', { job: saveJob({ ...exampleJob, name: 'Kept' }), part: 'lever' });
+    expect(await restore()).toBe(true);
+    expect(bench.getState().job.name).toBe('Kept');
+    expect(bench.getState().part).toBe('lever');
+    expect(bench.getState().past).toHaveLength(0);
+  });
+
+  it('has nothing to bring back on a first visit and says nothing', async () => {
+    expect(await restore()).toBe(false);
+    expect(bench.getState().trouble).toBeNull();
+  });
+
+  it('puts aside what it cannot read, and says so', async () => {
+    const held = { job: '{"format": "something else"}', part: 'x' };
+    storage.held.set('bendwright job', held);
+    expect(await restore()).toBe(false);
+    expect(storage.held.get('bendwright job, unread')).toEqual(held);
+    expect(bench.getState().trouble).toContain('could not be read');
+    expect(bench.getState().job).toBe(exampleJob);
+  });
+});
