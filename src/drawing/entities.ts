@@ -14,7 +14,7 @@ export type Role =
   | 'dimension text' | 'basis text' | 'running text' | 'running total' | 'tangent text' | 'bend text' | 'note text'
   | 'leg letter' | 'bend number'
   // On paper only: edges to work to, punch marks, what makes the sheet true and what joins sheets.
-  | 'template edge' | 'centre punch' | 'check bar' | 'register mark' | 'tile edge' | 'key plan' | 'key plan here'
+  | 'template edge' | 'centre cross' | 'centre punch' | 'check bar' | 'register mark' | 'tile edge' | 'key plan' | 'key plan here'
   | 'part name' | 'tile name'
   // On shop sheets and comparisons: ruled lines, the part half bent, other stocks over the first, and lettering by weight.
   | 'sheet border' | 'sheet rule' | 'sheet hair' | 'sketch' | 'warning sign'

@@ -58,6 +58,7 @@ export const PAPER_LINES: Readonly<Record<Role, PaperLine>> = {
   'leg letter': NO_LINE,
   'bend number': NO_LINE,
   'template edge': TEMPLATE_EDGE,
+  'centre cross': { width: 0.13 },
   'centre punch': { width: 0, fill: 'ink' },
   'check bar': MARK,
   'register mark': THIN,

@@ -8,7 +8,7 @@ import { BEND_LINE_PAST_PX } from '../blankShape';
 import type { Entity } from '../entities';
 import { emptySheet, type Sheet } from '../placement';
 import { short } from '../words';
-import { bendLabels, block, blockHeight, datumOnPaper, holeSizes, partBlock, type Row } from './templateLettering';
+import { bendLabels, block, blockHeight, datumOnPaper, holeSizes, partBlock, type LeftOut, type Row } from './templateLettering';
 import { templateLines } from './templateLines';
 import { templateShape, type TemplateShape } from './templateShape';
 import type { TemplateSettings, TemplateSubject } from './types';
@@ -18,7 +18,7 @@ export interface Figure {
   readonly entities: readonly Entity[];
   readonly bounds: Bounds;
   /** What found no room on a tile. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly LeftOut[];
 }
 
 /** Said under the part's name; a wrapped template says another. */
@@ -73,7 +73,7 @@ export function figureOf(subject: TemplateSubject, settings: TemplateSettings, s
   const past = (BEND_LINE_PAST_PX + 1) * px;
   const whole = [sheet.bounds(), { minX: shape.bounds.minX - past, minY: shape.bounds.minY - past, maxX: shape.bounds.maxX + past, maxY: shape.bounds.maxY + past }].reduce(joined, NOTHING);
   if (window || leftOut.length === 0) return { entities, bounds: view ?? whole, leftOut };
-  const rows = leftOut.map((text): Row => ({ role: 'note text', text }));
+  const rows = leftOut.map(({ text }): Row => ({ role: 'note text', text }));
   const list = block('list', rows, { x: shape.bounds.minX, y: whole.minY - 2 * px }, px);
   const height = blockHeight(rows, px);
   return {

@@ -80,9 +80,9 @@ export function sheetFrame({ printable, px }: Frame, settings: TemplateSettings,
   const across = BARS.flatMap((b, i) => bar(`across ${b.name}`, { x: minX + 0.4, y: minY + FIRST_BAR_MM + i * BAR_STEP_MM }, false, b, px));
   const up = BARS.flatMap((b, i) => bar(`up ${b.name}`, { x: minX + FIRST_BAR_MM + i * BAR_STEP_MM, y: minY + BARS_FOOT_MM + 4 }, true, b, px));
   const rows: readonly Row[] = [
-    { role: 'note text', text: 'Print at 100 %, no fit to page.' },
+    { role: 'part name', text: 'Print at 100 %, no fit to page.' },
     { role: 'note text', text: `Measure the bars both ways. Sizes in ${settings.unit}.` },
     { role: 'note text', text: [count, settings.date].filter((s) => s !== '').join(' · ') },
   ];
-  return [...across, ...up, ...block('foot', rows, { x: minX + WORDS_FROM_MM, y: minY + BARS_FOOT_MM }, px).entities()];
+  return [...across, ...up, ...block('foot', rows, { x: minX + WORDS_FROM_MM, y: minY + BARS_FOOT_MM + 0.5 }, px).entities()];
 }

@@ -4,13 +4,15 @@
  */
 import { line } from '../../core/geometry/segments';
 import type { Bounds, Point } from '../../core/geometry/types';
+import { legLetter } from '../../core/part/names';
 import { formatAngle } from '../../core/units/formatLength';
 import { RING_PX, RING_TO_WORDS_PX, ring, ringBox, standingBalloon, type Balloon } from '../balloon';
-import { lineBox, type Box } from '../boxes';
+import { box, lineBox, type Box } from '../boxes';
 import type { Entity, Pick } from '../entities';
 import type { Plan, Sheet } from '../placement';
 import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth, type TextRole } from '../textWidth';
 import { inWindow } from './clip';
+import { CROSS_PAST_MM } from './templateLines';
 import { middleOf, type TemplateBend, type TemplateHoles, type TemplateShape } from './templateShape';
 
 /** Cost from which lettering would lie on something; leaders may cross edges, which costs less (see `placement.ts`). */
@@ -23,10 +25,15 @@ export interface Row {
   readonly text: string;
 }
 
+/** What found no room, in words that say it on their own, and the key that it goes by where it did find room. */
+export interface LeftOut {
+  readonly key: string;
+  readonly text: string;
+}
+
 export interface Lettered {
   readonly entities: readonly Entity[];
-  /** What found no room, in words that say it on their own. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly LeftOut[];
 }
 
 /** Candidates in order of liking; the first that is clear is taken. */
@@ -100,7 +107,7 @@ export function partBlock(sheet: Sheet, shape: TemplateShape, ways: readonly (re
     else yield block('part', rows, { x: seen.minX, y: sheet.bounds().minY - 2 * px }, px);
   }
   const entities = placeClear(sheet, plans(), window);
-  return entities ? { entities, leftOut: [] } : { entities: [], leftOut: (ways[0] ?? []).map((row) => row.text) };
+  return entities ? { entities, leftOut: [] } : { entities: [], leftOut: (ways[0] ?? []).map((row) => ({ key: 'part 0', text: row.text })) };
 }
 
 const noPick: Pick = { kind: 'leg', leg: '' };
@@ -108,13 +115,13 @@ const noPick: Pick = { kind: 'leg', leg: '' };
 /** Every bend's ringed number, angle and way, on a leader from its centre line. */
 export function bendLabels(sheet: Sheet, bends: readonly TemplateBend[], px: number, window?: Bounds): Lettered {
   const entities: Entity[] = [];
-  const leftOut: string[] = [];
+  const leftOut: LeftOut[] = [];
   for (const bend of bends) {
     const words = `${formatAngle(bend.turn)} ${bend.way}`;
     const said: Balloon = { key: `bend ${bend.number}`, number: bend.number, words, width: textWidth(words, 'bend text'), field: '', pick: noPick };
     const placed = placeClear(sheet, balloonPlans(said, bend, px), window);
     if (placed) entities.push(...placed.map(onPaper));
-    else leftOut.push(`Bend ${bend.number}: ${words}`);
+    else leftOut.push({ key: `${said.key} words`, text: `Bend ${bend.number}: ${words}` });
   }
   return { entities, leftOut };
 }
@@ -176,15 +183,16 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
 /** `7 × Ø3.2` beside the first hole of the row, or on a leader. `window`: only the holes in it are told of. */
 export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf: (group: TemplateHoles) => string, px: number, window?: Bounds): Lettered {
   const entities: Entity[] = [];
-  const leftOut: string[] = [];
+  const leftOut: LeftOut[] = [];
   for (const group of groups) {
     const seen = window ? group.holes.filter((hole) => inWindow(hole.centre, window)) : group.holes;
     if (seen.length === 0) continue;
     const size = sizeOf(group);
     const text = seen.length === group.holes.length && seen.length > 1 ? `${seen.length} × ${size}` : size;
-    const placed = placeClear(sheet, sizePlans(`size ${group.leg}/${group.cutout}`, text, seen, px), window);
+    const key = `size ${group.leg}/${group.cutout}`;
+    const placed = placeClear(sheet, sizePlans(key, text, seen, px), window);
     if (placed) entities.push(...placed);
-    else leftOut.push(`Leg ${group.leg + 1}: ${text}`);
+    else leftOut.push({ key, text: `Leg ${legLetter(group.leg)}: ${text}` });
   }
   return { entities, leftOut };
 }
@@ -197,10 +205,11 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
   const role = 'note text';
   const width = textWidth(text, role);
   const half = (CAP_HEIGHT / 2) * LETTER_PX[role] * px;
-  const plan = (middle: Point, align: 'start' | 'middle' | 'end', lead?: readonly [Point, Point]): Plan => {
+  const plan = (middle: Point, align: 'start' | 'middle' | 'end', lead?: readonly [edge: Point, end: Point, clear: Point]): Plan => {
     const at = { x: middle.x, y: middle.y - half };
     const boxes: Box[] = [letteringBox(width, role, at, align, 0, px)];
-    if (lead) boxes.push(lineBox('line', lead[0], lead[1], px));
+    // What the leader points at does not count against it.
+    if (lead) boxes.push(lineBox('line', lead[2], lead[1], px));
     return {
       boxes,
       entities: () => [
@@ -229,9 +238,10 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
       for (const way of AWAY) {
         const { at, align } = place(hole, way, off * px);
         const edge = place(hole, way, 0).at;
+        const clear = place(hole, way, CROSS_PAST_MM + px).at;
         const back = 3 * px;
         const end = align === 'start' ? { x: at.x - back, y: at.y } : align === 'end' ? { x: at.x + back, y: at.y } : { x: at.x, y: at.y + (way[1] > 0 ? -1 : 1) * (half + back) };
-        yield plan(at, align, [edge, end]);
+        yield plan(at, align, [edge, end, clear]);
       }
     }
   }
@@ -240,21 +250,22 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
 const DATUM_OUT_PX = 14;
 const DATUM_RING_PX = 5;
 
-/** The datum: a small ring marked 0 off the middle of the first leg's start, from which every length runs. */
-export function datumOnPaper(sheet: Sheet, { at, out }: TemplateShape['datum'], px: number, window?: Bounds): Lettered {
-  if (window && !inWindow(at, window)) return { entities: [], leftOut: [] };
+/** The datum: a small ring marked 0 off the first leg's start, from which every length runs. */
+export function datumOnPaper(sheet: Sheet, { places, out }: TemplateShape['datum'], px: number, window?: Bounds): Lettered {
+  const seen = window ? places.filter((at) => inWindow(at, window)) : places;
+  if (seen.length === 0) return { entities: [], leftOut: [] };
   const role = 'running total';
   const half = (CAP_HEIGHT / 2) * LETTER_PX[role] * px;
-  const moved = (by: number): Point => ({ x: at.x + out.x * by * px, y: at.y + out.y * by * px });
   function* plans(): Iterable<Plan> {
-    for (const beyond of [0, 12, 30, 60]) {
+    for (const [at, beyond] of seen.flatMap((at) => [0, 12, 30, 60].map((beyond) => [at, beyond] as const))) {
+      const moved = (by: number): Point => ({ x: at.x + out.x * by * px, y: at.y + out.y * by * px });
       const middle = moved(DATUM_OUT_PX + beyond);
       const lead = line(at, moved(DATUM_OUT_PX + beyond - DATUM_RING_PX));
       for (const [x, y, align] of [[0, 14, 'middle'], [0, -14, 'middle'], [10, 0, 'start'], [-10, 0, 'end']] as const) {
         const base = { x: middle.x + x * px, y: middle.y + y * px - half };
         yield {
           // The line of the mark touches the metal it starts from; only its ring and nought must be clear.
-          boxes: [lineBox('text', middle, middle, DATUM_RING_PX * px), letteringBox(textWidth('0', role), role, base, align, 0, px)],
+          boxes: [box('text', middle, 1, 0, DATUM_RING_PX * px, DATUM_RING_PX * px), lineBox('extension', lead.from, lead.to), letteringBox(textWidth('0', role), role, base, align, 0, px)],
           entities: () => [
             { kind: 'path', key: 'datum line', role: 'extension line', runs: [{ segments: [lead], closed: false }] },
             { kind: 'contours', key: 'datum', role: 'datum', contours: [{ kind: 'circle', centre: middle, radius: DATUM_RING_PX * px }] },
@@ -265,6 +276,5 @@ export function datumOnPaper(sheet: Sheet, { at, out }: TemplateShape['datum'], 
     }
   }
   const entities = placeClear(sheet, plans(), window);
-  if (entities) sheet.add([lineBox('extension', at, moved(DATUM_OUT_PX))]);
-  return entities ? { entities, leftOut: [] } : { entities: [], leftOut: ['Datum 0: the start of leg 1'] };
+  return entities ? { entities, leftOut: [] } : { entities: [], leftOut: [{ key: 'datum nought', text: 'Datum 0: the start of leg A' }] };
 }

@@ -1,17 +1,17 @@
 /** All that is drawn of a blank on paper but its lettering: edges, holes, crosses, punch marks, bend lines. Whole, or what a window holds. */
-import { circlePath } from './circlePath';
+import { offset } from '../../core/geometry/points';
 import { line } from '../../core/geometry/segments';
 import type { Bounds, Point, Segment } from '../../core/geometry/types';
-import { offset } from '../../core/geometry/points';
 import { BEND_LINE_PAST_PX } from '../blankShape';
 import { lineBox, segmentBoxes, uprightBox, type Box, type Matter } from '../boxes';
 import type { Entity, PathEntity, Role } from '../entities';
+import { circlePath } from './circlePath';
 import { clipRun, inWindow, type OpenOrClosed } from './clip';
 import type { TemplateBend, TemplateHole, TemplateShape } from './templateShape';
 
 /** mm: radius of a punch mark, smaller than the punch's own dint; a hole's cross past its edge, and its least arm. */
 const PUNCH_MM = 0.3;
-const CROSS_PAST_MM = 1;
+export const CROSS_PAST_MM = 1;
 /** mm kept clear on both sides of a line by lettering. */
 const CLEAR_MM = 0.4;
 
@@ -22,7 +22,7 @@ export interface Drawn {
 
 const run = (segments: readonly Segment[], closed = false): OpenOrClosed => ({ segments, closed });
 
-/** The four arms of the cross of a hole, each from the centre outwards, so that the middle is always drawn full. */
+/** The four arms of the cross of a hole. */
 function arms(hole: TemplateHole, at: Point): readonly Segment[] {
   const own = at === hole.centre ? hole.bounds : undefined;
   const reach = Math.min(hole.bounds.maxX - hole.bounds.minX, hole.bounds.maxY - hole.bounds.minY) / 2 + CROSS_PAST_MM;
@@ -60,7 +60,7 @@ export function templateLines(shape: TemplateShape, px: number, window?: Bounds)
   }
   for (const group of shape.groups) {
     const key = `holes ${group.leg}/${group.cutout}`;
-    path(`${key} crosses`, 'centre line', group.holes.flatMap((hole) => hole.punches.flatMap((at) => arms(hole, at).map((s) => run([s])))));
+    path(`${key} crosses`, 'centre cross', group.holes.flatMap((hole) => hole.punches.flatMap((at) => arms(hole, at).map((s) => run([s])))));
     for (const hole of group.holes) {
       if (!window) {
         entities.push({ kind: 'contours', key: `hole ${hole.key}`, role: 'template edge', contours: [hole.contour] });

@@ -1,6 +1,6 @@
 /** The blank as it lies on the paper: seen from one face, turned, with its marks to work to. */
 import { contourBounds, joined, pathBounds } from '../../core/geometry/bounds';
-import { distance } from '../../core/geometry/points';
+import { distance, offset } from '../../core/geometry/points';
 import { line } from '../../core/geometry/segments';
 import type { Bounds, Contour, Point, Segment } from '../../core/geometry/types';
 import type { Blank, BlankCutout } from '../../core/part/layoutTypes';
@@ -39,13 +39,15 @@ export interface TemplateShape {
   readonly outline: readonly Segment[];
   readonly groups: readonly TemplateHoles[];
   readonly bends: readonly TemplateBend[];
-  /** Middle of the datum edge, and the direction (unit) away from the metal there. */
-  readonly datum: { readonly at: Point; readonly out: Point };
+  /** Places on the datum edge where its mark may stand, its middle first, and the direction (unit) away from the metal there. */
+  readonly datum: { readonly places: readonly Point[]; readonly out: Point };
   readonly bounds: Bounds;
 }
 
 /** Tangent lines nearer than this to the centre line are not drawn: a sharp inner corner has only one line, mm. */
 const SEEN_APART_MM = 0.1;
+/** A corner this near the start of the first leg belongs to its edge, mm. */
+const SAME_EDGE_MM = 1e-6;
 
 /** Moves the plane: from the other face it is mirrored top to bottom; then it may be turned a quarter to the left. */
 interface Move {
@@ -93,6 +95,7 @@ export function templateShape(blank: Blank, face: Face, quarter: boolean): Templ
   const { point } = move;
   const outline = blank.outline.map((s) => segmentMoved(s, move));
   const first = blank.legs[0] ?? { x: 0, y: 0, heading: 0 };
+  const edge = datumEdge(blank);
   const at = point(first);
   const away = point({ x: first.x - Math.cos(first.heading), y: first.y - Math.sin(first.heading) });
   const groups = byCutout(blank.cutouts).flatMap((items): readonly TemplateHoles[] => {
@@ -117,7 +120,19 @@ export function templateShape(blank: Blank, face: Face, quarter: boolean): Templ
     };
   });
   const bounds = bends.reduce((b, bend) => joined(b, pathBounds([line(bend.from, bend.to)])), pathBounds(outline));
-  return { outline, groups, bends, datum: { at, out: { x: away.x - at.x, y: away.y - at.y } }, bounds };
+  return { outline, groups, bends, datum: { places: edge.map((y) => point(offset(first, first.heading + Math.PI / 2, y))), out: { x: away.x - at.x, y: away.y - at.y } }, bounds };
+}
+
+/** mm across the first leg at which its start is square to it: where a rounded end only touches the datum, its middle alone. */
+function datumEdge(blank: Blank): readonly number[] {
+  const first = blank.legs[0] ?? { x: 0, y: 0, heading: 0 };
+  const [cos, sin] = [Math.cos(first.heading), Math.sin(first.heading)];
+  const across = (blank.plans[0] ?? [])
+    .map(({ from }) => ({ x: (from.x - first.x) * cos + (from.y - first.y) * sin, y: (from.y - first.y) * cos - (from.x - first.x) * sin }))
+    .filter((p) => Math.abs(p.x) < SAME_EDGE_MM)
+    .map((p) => p.y);
+  const [low, high] = [Math.min(0, ...across), Math.max(0, ...across)];
+  return [0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9].map((share) => share * (share > 0 ? high : -low)).filter((y, i) => i === 0 || y !== 0);
 }
 
 /** Middle of a bend's centre line. */

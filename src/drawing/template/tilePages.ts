@@ -10,6 +10,7 @@ import type { TemplateSettings, TemplateSubject } from './types';
 
 /** mm above the bars for the tile's name and the plan of all tiles. */
 const NAME_STRIP_MM = 15;
+const PLAN_FROM_MM = 20;
 const PLAN_MM = { width: 50, height: 13 };
 const NOTES_FROM_MM = 72;
 const MOST_NOTES = 3;
@@ -35,20 +36,24 @@ export function tilePages({ subject, index, frame, shape, quarter }: ToTile, set
   const space = room(frame);
   const tiling = tilingOf(shape.bounds, space, settings.overlap);
   const last = tiling.tiles.at(-1)?.name ?? '';
-  const drawn = tiling.tiles.map((tile): { readonly tile: Tile; readonly entities: readonly Entity[] } => {
-    const { window } = tile;
+  const figures = tiling.tiles.map((tile) => {
     const marks = joins(tiling, tile);
-    const figure = figureOf(subject, settings, says, frame.px, quarter, { shape, bounds: window, taken: marks.boxes });
-    const by = { x: space.minX - window.minX, y: space.minY - window.minY };
+    return { tile, marks, figure: figureOf(subject, settings, says, frame.px, quarter, { shape, bounds: tile.window, taken: marks.boxes }) };
+  });
+  // What another tile tells need not be told again.
+  const told = new Set(figures.flatMap(({ figure }) => figure.entities.map((entity) => entity.key)));
+  const drawn = figures.map(({ tile, marks, figure }): { readonly tile: Tile; readonly entities: readonly Entity[] } => {
+    const by = { x: space.minX - tile.window.minX, y: space.minY - tile.window.minY };
     const strip = { x: frame.work.minX, y: frame.work.minY };
     const named: readonly Row[] = [{ role: 'tile name', text: tile.name }, { role: 'note text', text: `of A1 to ${last}` }];
-    const notes = figure.leftOut.length > MOST_NOTES ? [...figure.leftOut.slice(0, MOST_NOTES - 1), `and ${figure.leftOut.length - MOST_NOTES + 1} more with no room for lettering`] : figure.leftOut;
+    const untold = figure.leftOut.filter(({ key }) => !told.has(key)).map(({ text }) => text);
+    const notes = untold.length > MOST_NOTES ? [...untold.slice(0, MOST_NOTES - 1), `and ${untold.length - MOST_NOTES + 1} more with no room for lettering`] : untold;
     return {
       tile,
       entities: [
         ...moved([...marks.entities, ...figure.entities], by, `${index + 1} ${tile.name}`),
         ...block('tile', named, { x: strip.x, y: strip.y + NAME_STRIP_MM - 2 }, frame.px).entities(),
-        ...keyPlan(tiling, tile, shape.outline, { x: strip.x + 19, y: strip.y + 0.5 }, PLAN_MM),
+        ...keyPlan(tiling, tile, shape.outline, { x: strip.x + PLAN_FROM_MM, y: strip.y + 0.5 }, PLAN_MM),
         ...block('tile notes', notes.map((text): Row => ({ role: 'note text', text })), { x: strip.x + NOTES_FROM_MM, y: strip.y + NAME_STRIP_MM - 2 }, frame.px).entities(),
       ],
     };
