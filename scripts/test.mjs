@@ -13,6 +13,7 @@ const has = (command, args) => spawnSync(command, args, { stdio: 'ignore' }).sta
 const NEEDED = [
   { name: 'chromium', there: () => process.env.CHROMIUM !== undefined || existsSync('/usr/bin/chromium') },
   { name: 'python3-ezdxf', there: () => has('/usr/bin/python3', ['-c', 'import ezdxf']) },
+  { name: 'poppler-utils', there: () => existsSync('/usr/bin/pdftocairo') },
 ];
 
 function installReaders() {

@@ -15,8 +15,10 @@ import { inWindow } from './clip';
 import { CROSS_PAST_MM } from './templateLines';
 import { middleOf, type TemplateBend, type TemplateHoles, type TemplateShape } from './templateShape';
 
-/** Cost from which lettering would lie on something; leaders may cross edges, which costs less (see `placement.ts`). */
+/** Cost from which lettering would lie on something, or something on lettering (see `placement.ts`). */
 const ON_SOMETHING = 1500;
+/** mm of air before and behind words. */
+const AIR_MM = 0.6;
 const LEADING_PX = 4;
 
 /** One line of a block of words. */
@@ -36,11 +38,17 @@ export interface Lettered {
   readonly leftOut: readonly LeftOut[];
 }
 
+/**
+ * What must be clear of a plan: words with some air. Leaders run from one thing to another and may cross edges, as extension lines
+ * may, but no words.
+ */
+const asked = (b: Box): Box => (b.matter === 'text' ? box('text', b, b.ux, b.uy, b.halfLength + AIR_MM, b.halfHeight) : { ...b, matter: 'extension' });
+
 /** Candidates in order of liking; the first that is clear is taken. */
 function placeClear(sheet: Sheet, plans: Iterable<Plan>, window: Bounds | undefined): readonly Entity[] | undefined {
   for (const plan of plans) {
     if (window && !plan.boxes.every((b) => b.minX >= window.minX && b.maxX <= window.maxX && b.minY >= window.minY && b.maxY <= window.maxY)) continue;
-    if (sheet.cost(plan.boxes, ON_SOMETHING) >= ON_SOMETHING) continue;
+    if (sheet.cost(plan.boxes.map(asked), ON_SOMETHING) >= ON_SOMETHING) continue;
     sheet.add(plan.boxes);
     return plan.entities();
   }
@@ -198,7 +206,7 @@ export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf
 }
 
 const AWAY: readonly (readonly [number, number])[] = [[0, 1], [1, 0], [-1, 0], [0, -1], [1, 1], [-1, 1], [1, -1], [-1, -1]];
-const CLOSE_PX = [8, 12];
+const CLOSE_PX = [11, 15];
 const LED_PX = [18, 28, 42, 60, 84, 116, 160, 210];
 
 function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px: number): Iterable<Plan> {
