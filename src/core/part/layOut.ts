@@ -198,5 +198,7 @@ function planOf(walk: WalkedLeg): readonly Segment[] {
   if (!first || !last) return [];
   const gap = Math.hypot(first.from.x - last.to.x, first.from.y - last.to.y);
   const closed = gap > SAME_LENGTH_MM ? [...round, { kind: 'line' as const, from: last.to, to: first.from }] : round;
-  return withoutNeedlessVertices(closed);
+  const plan = withoutNeedlessVertices(closed);
+  // A leg without flat keeps its tangent line, out and back, so that every plan has bounds.
+  return plan.length > 0 ? plan : closed;
 }

@@ -34,7 +34,8 @@ const legWish = fc.record({
   edge: fc.constantFrom('left' as const, 'right' as const),
   straight: fc.oneof({ weight: 8, arbitrary: wish }, { weight: 1, arbitrary: fc.constant(0) }),
   width: wish,
-  taper: fc.oneof(fc.constant(0), between(-1, 1)),
+  // Nought or enough to tell: a scaled part must not cross a tolerance that the part itself did not.
+  taper: fc.oneof(fc.constant(0), between(0.03, 1), between(-1, -0.03)),
   startShape: fc.constantFrom<EndShape['kind']>('square', 'radius', 'chamfer', 'round'),
   endShape: fc.constantFrom<EndShape['kind']>('square', 'radius', 'chamfer', 'round'),
   shapeSize: wish,
@@ -254,14 +255,15 @@ export function partOf(wishes: readonly LegWish[], thicknessWish: number, ruleKi
       if (bent || kind === 'square') return { kind: 'square' };
       if (kind === 'round') return !hasLugs && straight > 1.4 * Math.max(startWidth, endWidth) ? { kind } : { kind: 'square' };
       const most = Math.min(hasLugs ? 3 : Infinity, 0.45 * Math.min(narrow / 2, straight / 2) * Math.max(0.1, 1 - Math.tan(Math.min(slope, 1))));
-      return kind === 'radius' ? { kind, radius: most * w.shapeSize } : { kind, size: most * w.shapeSize };
+      if (most < 0.01) return { kind: 'square' };
+      const size = most * Math.max(0.05, w.shapeSize);
+      return kind === 'radius' ? { kind, radius: size } : { kind, size };
     };
     const widthAt = (x: number) => startWidth + ((endWidth - startWidth) * x) / (straight || 1);
     const cutouts = straight < 6 ? [] : w.cutouts.map((c, j) => cutoutOf(c, `c${i}-${j}`, straight * (j === 0 ? 0.2 : 0.55), straight * (j === 0 ? 0.45 : 0.8), narrow * 0.2, sized, thickness, widthAt));
     const reachStart = sized.startBend ? reachOf(w.startBasis, sized.startBend.turn, sized.startBend.radius, thickness) : 0;
     const reachEnd = sized.endBend ? reachOf(w.endBasis, sized.endBend.turn, sized.endBend.radius, thickness) : 0;
-    // The last bits of a straight of nothing are rounding: a hair's breadth keeps it at or above 0.
-    const length = Math.max(straight + reachStart + reachEnd, 0.01) + (straight === 0 ? 1e-6 : 0);
+    const length = Math.max(straight + reachStart + reachEnd, 0.01);
     const bend = bendOf[i];
     legs.push({
       id: `l${i}`,
