@@ -9,7 +9,7 @@ test.describe('files', () => {
     const saved = await bench.savedJob();
     await bench.enter('Foot, length', '40');
     await bench.openJobFile('mine.json', saved);
-    await expect(page.getByText(/^Opened mine\.json\./)).toBeVisible();
+    await expect(page.getByRole('paragraph').filter({ hasText: /^Opened mine\.json\./ })).toBeVisible();
     await bench.goTo('Parts');
     await bench.tab('2 Front strap').click();
     await expect(bench.field('Foot, length')).toHaveValue('26.50');
@@ -38,9 +38,9 @@ test.describe('files', () => {
     const newer = saved.replace('"version": 1', '"version": 99');
     const broken = saved.replace('"way": "up"', '"way": "sideways"').replace('"quantity": "12"', '"quantity": 12');
     const files: readonly (readonly [name: string, text: string | Buffer, says: readonly RegExp[]])[] = [
-      ['truncated.json', saved.slice(0, saved.length / 2), [/Line \d+, place \d+/]],
+      ['truncated.json', saved.slice(0, saved.length / 2), [/The file stops in the middle, on line \d+/]],
       ['newer.json', newer, [/made by a newer Bendwright \(version 99; this one reads up to 1\)/]],
-      ['letter.json', 'Dear sir, please cut me twelve.', [/./]],
+      ['letter.json', 'Dear sir, please cut me twelve.', [/Line 1, place 1/]],
       ['list.json', '[1, 2, 3]', [/not a Bendwright job/]],
       ['other.json', '{"format":"recipe"}', [/It calls itself "recipe"/]],
       ['empty.json', '', [/./]],
@@ -80,10 +80,10 @@ test.describe('files', () => {
     await bench.open();
     const saved = await bench.savedJob();
     await bench.openJobFile('same.json', saved.slice(0, 200));
-    await expect(page.getByText(/^same\.json was not opened/)).toBeVisible();
+    await expect(page.getByRole('paragraph').filter({ hasText: /^same\.json was not opened/ })).toBeVisible();
     await bench.openJobFile('same.json', saved);
     await bench.goTo('Files');
-    await expect(page.getByText(/^Opened same\.json/)).toBeVisible();
-    await expect(page.getByText(/^same\.json was not opened/)).toHaveCount(0);
+    await expect(page.getByRole('paragraph').filter({ hasText: /^Opened same\.json/ })).toBeVisible();
+    await expect(page.getByRole('paragraph').filter({ hasText: /^same\.json was not opened/ })).toHaveCount(0);
   });
 });

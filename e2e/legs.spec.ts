@@ -64,10 +64,11 @@ test.describe('legs and cut-outs', () => {
   });
 
   test('a leg that has only room for its bends is told by name and amount', async ({ bench }) => {
+    // Centre-line setback of 45° at r 2, t 1.6: 2.8 tan 22.5° = 1.16 at each end.
     await bench.enter('Crank, length', '2');
-    await expect(bench.checks.getByText(/(Leg B|Crank).*mm too short/)).toBeVisible();
+    await expect(bench.checks.getByText(/^Leg B \(Crank\) is too short for its two bends by 0\.32 mm\./).first()).toBeVisible();
     await bench.cutIt.getByRole('button', { name: /^DXF for the bureau/ }).click();
-    await expect(bench.cutIt.getByText(/mm too short/)).toBeVisible();
+    await expect(bench.cutIt.getByText(/^Leg B \(Crank\) is too short for its two bends by 0\.32 mm\./)).toBeVisible();
   });
 
   test('a cut-out is added, changed to a slot in a row, copied, moved and deleted', async ({ bench }) => {
@@ -132,7 +133,8 @@ test.describe('legs and cut-outs', () => {
     await bench.tab('4 Lever').click();
     const reverse = bench.button('Reverse the order of the legs');
     await expect(reverse).toHaveAttribute('aria-disabled', 'true');
-    await reverse.click();
+    // By pointer: a word that cannot be used now is still there to be pressed and answers.
+    await reverse.click({ force: true });
     await expect(page.getByRole('status').filter({ hasText: 'There is only one leg.' })).toBeAttached();
     await bench.button('Leg A, Lever').click();
     await page.keyboard.press('Delete');

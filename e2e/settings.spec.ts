@@ -88,7 +88,7 @@ test.describe('units, layers and bend lines', () => {
     const field = await bench.type('Layer of the outline', 'a<b>');
     await expect(field).toHaveAttribute('aria-invalid', 'true');
     await bench.button('DXF of Front strap').click();
-    await expect(page.getByText('Front strap is not ready to go out.')).toBeVisible();
+    await expect(page.getByRole('paragraph').filter({ hasText: 'Front strap is not ready to go out.' })).toBeVisible();
     await field.press('Escape');
     await bench.type('Layer of the outline', '');
     await expect(bench.field('Layer of the outline')).toHaveAttribute('aria-invalid', 'true');
