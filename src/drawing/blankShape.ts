@@ -7,7 +7,7 @@ import type { Contour, Point, Segment } from '../core/geometry/types';
 import type { Cutout } from '../core/part/types';
 import type { Blank, BlankBend, BlankCutout, Layout } from '../core/part/layoutTypes';
 import { LETTER_BOX_PX } from './balloon';
-import { segmentBoxes, uprightBox, type Box } from './boxes';
+import { lineBox, segmentBoxes, uprightBox, type Box } from './boxes';
 import type { Entity, PathEntity, Pick } from './entities';
 import { mainRun } from '../core/part/mainRun';
 
@@ -68,6 +68,10 @@ export function blankShape(layout: Layout, blank: Blank, px: number): BlankShape
 
   const marks: Entity[] = [];
   const boxes: Box[] = blank.outline.flatMap((segment) => segmentBoxes('metal', still ? segment : placedSegment(segment, move)));
+  // Words keep off the lines that bends are set by.
+  for (const bend of blank.bends) {
+    for (const [from, to] of [bend.startTangent, pastEdges(bend, px), bend.endTangent]) boxes.push(lineBox('line', move(from), move(to)));
+  }
   for (const items of byCutout(blank.cutouts)) {
     const first = items[0];
     const leg = first ? legs[first.leg] : undefined;

@@ -29,7 +29,9 @@ export function sectionDrawing(layout: Layout, folded: Folded, words: Words, let
   const middle = { x: (extent.minX + extent.maxX) / 2, y: (extent.minY + extent.maxY) / 2 };
   const sides = run.map((leg) => outerSide(leg, middle, thickness));
   run.forEach((leg, i) => {
-    for (const measured of holeDimensions(leg, thickness, words, sides[i] === 1 ? -1 : 1)) entities.push(...sheet.place(dimensionCandidates(leg, measured, thickness, px, sheet)));
+    // Shorter ones first, so nearer the part: then the extension lines of longer ones pass outside their figures.
+    const measuredHoles = holeDimensions(leg, thickness, words, sides[i] === 1 ? -1 : 1).toSorted((a, b) => Math.abs(a.x1 - a.x0) - Math.abs(b.x1 - b.x0));
+    for (const measured of measuredHoles) entities.push(...sheet.place(dimensionCandidates(leg, measured, thickness, px, sheet)));
   });
   // Letters go on the side that the lengths will not take, and before them: a letter far from its leg says nothing.
   run.forEach((leg, i) => entities.push(...sheet.place(letterCandidates(leg, thickness, sides[i] === 1 ? -1 : 1, px, sheet))));
