@@ -4,7 +4,7 @@ import { basename, join } from 'node:path';
 import { partFileStems, partFiles } from '../export/partFiles';
 import { partReport } from '../export/report';
 import { openJob } from '../job/openJob';
-import { LONGEST_FILE } from '../job/readJson';
+import { LONGEST_FILE } from '../job/limits';
 import { workOut, type WorkedOut } from '../job/workOut';
 import type { Job } from '../job/schema';
 import { readArguments } from './readArguments';

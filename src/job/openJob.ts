@@ -51,13 +51,3 @@ export function openJob(text: string, migrations: readonly Migration[] = MIGRATI
   if (faults.length > 0) return { ok: false, faults: capped(faults) };
   return { ok: true, job: checked.data, notes: migrated.value.notes };
 }
-
-/**
- * The text of a job file: JSON, two spaces, a newline at the end. Fields stand in the order of the schema whatever the order
- * in memory, so that the same job gives the same bytes and two versions can be compared line by line. A job that the schema
- * refuses (an entry longer than it may be) is written as it stands, so that saving never loses what was typed.
- */
-export function saveJob(job: Job): string {
-  const checked = jobSchema.safeParse(job);
-  return `${JSON.stringify(checked.success ? checked.data : job, null, 2)}\n`;
-}

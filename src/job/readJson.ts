@@ -3,9 +3,7 @@
  * browser words them differently and some do not name the place. Grammar: RFC 8259.
  */
 import { bad, good, type Result } from '../core/result';
-
-/** Characters. A job of 500 parts takes about 1 MB; beyond this the file is something else. */
-export const LONGEST_FILE = 50_000_000;
+import { LONGEST_FILE } from './limits';
 
 /** A job is 9 levels deep. Beyond this the file is something else, and a reader that calls itself would run out of stack. */
 const DEEPEST_FILE = 64;

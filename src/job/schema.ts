@@ -4,12 +4,11 @@
  * A schema says what may be written; whether the entries make sense together is for `references.ts` and `resolve.ts`.
  */
 import * as z from 'zod/mini';
+import { LONGEST_ENTRY } from './limits';
 
 export const FORMAT = 'bendwright job';
 export const VERSION = 1;
 
-/** Longest entry; the expression reader refuses longer ones as well. */
-export const LONGEST_ENTRY = 200;
 const entry = z.string().check(z.maxLength(LONGEST_ENTRY));
 const name = z.string().check(z.maxLength(120));
 const id = z.string().check(z.regex(/^[A-Za-z0-9_-]{1,40}$/));

@@ -4,7 +4,7 @@
  * job there and the last change wins, in whichever tab it was made; a job that matters goes to a file.
  */
 import { get, set } from 'idb-keyval';
-import { openJob, saveJob } from '../job/openJob';
+import { saveJob } from '../job/saveJob';
 import type { Job } from '../job/schema';
 import { bench, freshBench, report, showPart } from './bench';
 
@@ -41,6 +41,8 @@ export async function restore(): Promise<boolean> {
   try {
     const held = await inTime(get<unknown>(PLACE));
     if (held === undefined) return false;
+    // Loaded only where there is a job to bring back: the first visit does without the schema.
+    const { openJob } = await import('../job/openJob');
     const opened = isKept(held) ? openJob(held.job) : undefined;
     if (isKept(held) && opened?.ok) {
       bench.setState(freshBench(opened.job));

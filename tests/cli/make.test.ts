@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleJob } from '../../src/job/exampleJob';
 import { writeField } from '../../src/job/fields';
-import { saveJob } from '../../src/job/openJob';
+import { saveJob } from '../../src/job/saveJob';
 import type { Job } from '../../src/job/schema';
 
 const root = resolve(import.meta.dirname, '../..');

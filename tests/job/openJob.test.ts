@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { exampleJob } from '../../src/job/exampleJob';
-import { openJob, saveJob } from '../../src/job/openJob';
-import { LONGEST_FILE } from '../../src/job/readJson';
+import { openJob } from '../../src/job/openJob';
+import { saveJob } from '../../src/job/saveJob';
+import { LONGEST_FILE } from '../../src/job/limits';
 import { MOST_FAULTS } from '../../src/job/schemaFaults';
 import { VERSION } from '../../src/job/schema';
 import { MIGRATIONS } from '../../src/job/versions/migrate';
@@ -30,16 +31,17 @@ describe('a job that was saved', () => {
     expect(opened).toEqual({ ok: true, job: exampleJob, notes: [] });
   });
 
-  it('is written with the fields in the order of the schema, whatever the order in memory', () => {
+  it('comes back in the order of the schema, whatever the order in the file', () => {
     const backwards = (value: any): any =>
       Array.isArray(value)
         ? value.map(backwards)
         : typeof value === 'object' && value !== null
           ? Object.fromEntries(Object.entries(value).toReversed().map(([key, inner]) => [key, backwards(inner)]))
           : value;
-    const muddled = backwards(exampleJob);
-    expect(Object.keys(muddled)[0]).toBe('dxf');
-    expect(saveJob(muddled)).toBe(text);
+    const muddled = saveJob(backwards(exampleJob));
+    expect(muddled.startsWith('{\n  "dxf": {')).toBe(true);
+    const opened = openJob(muddled);
+    expect(opened.ok && saveJob(opened.job)).toBe(text);
     expect(text.startsWith('{\n  "format": "bendwright job",\n  "version": 1,\n')).toBe(true);
     expect(text.endsWith('}\n')).toBe(true);
   });
@@ -131,13 +133,11 @@ describe('a text that is no JSON', () => {
     expect(says(' \n ')).toContain('The file is empty');
   });
 
-  it('is too long or too deep: one sentence, quickly', () => {
-    const began = performance.now();
-    expect(says(' '.repeat(LONGEST_FILE + 1))).toContain('The file is 51 MB; a job file is at most 50 MB.');
-    expect(says('['.repeat(10_000_000))).toContain('nested more than 64 deep');
-    expect(says('{"a":'.repeat(5_000_000))).toContain('nested more than 64 deep');
-    expect(says(`{"a":"${'x'.repeat(40_000_000)}`)).toContain('It was cut short');
-    expect(performance.now() - began).toBeLessThan(10_000);
+  it('is too long or too deep: one sentence, without running out of stack', () => {
+    expect(says(' '.repeat(LONGEST_FILE + 1))).toContain('The file is 21 MB; a job file is at most 20 MB.');
+    expect(says('['.repeat(LONGEST_FILE))).toContain('nested more than 64 deep');
+    expect(says('{"a":'.repeat(LONGEST_FILE / 5))).toContain('nested more than 64 deep');
+    expect(says(`{"a":"${'x'.repeat(LONGEST_FILE / 2)}`)).toContain('It was cut short');
   });
 });
 

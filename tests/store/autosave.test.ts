@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { exampleJob } from '../../src/job/exampleJob';
 import { writeField } from '../../src/job/fields';
-import { openJob, saveJob } from '../../src/job/openJob';
+import { openJob } from '../../src/job/openJob';
+import { saveJob } from '../../src/job/saveJob';
 import { keepSaved, restore } from '../../src/store/autosave';
 import { apply, bench, freshBench } from '../../src/store/bench';
 

@@ -2,22 +2,33 @@
  * One part in two or more stocks: each worked out by the same core as the part itself, what is held put right, and the
  * differences to the stock it is made of now lettered for the table and the overlay.
  */
-import type { Vector3 } from '../../core/geometry/types';
+import type { BlankBend, BlankCutout, FoldedCutout } from '../../core/part/layoutTypes';
 import { cutoutCalled, legLetter } from '../../core/part/names';
 import { writeField } from '../fields';
 import type { Job } from '../schema';
+import { datumOf } from '../tables/bendRows';
 import { workOut, workOutAs, type Shape, type WorkedOut } from '../workOut';
 import { holdHoles, holdSizes, type Keep } from './keepSizes';
 
+/** What a row is about, by the ids of the part: what lights up with it. `item` counts the openings of a pattern from 0. */
+export type RowSubject =
+  | { readonly kind: 'leg'; readonly leg: string }
+  | { readonly kind: 'bend'; readonly leg: string }
+  | { readonly kind: 'cutout'; readonly leg: string; readonly cutout: string; readonly item: number };
+
 /** One quantity of the part and its value in every stock compared, in the order of the stocks; undefined where the part cannot be laid out in that one. */
 export interface Row {
-  /** a, b, c … where the stocks differ and the overlay shows it; undefined where they agree. */
+  /** a, b, c … where the stocks differ and the overlay shows it; undefined where they agree. The openings of one pattern share a letter. */
   readonly letter: string | undefined;
   readonly what: 'size' | 'leg' | 'bend' | 'hole' | 'bent hole' | 'mass';
   /** `Bend 2, centre line`, `Peg hole 3, along the blank`. */
   readonly called: string;
   readonly unit: 'mm' | 'g' | '';
   readonly values: readonly (number | undefined)[];
+  /** Undefined for the part as a whole. */
+  readonly of: RowSubject | undefined;
+  /** Rows that say the same of the openings of one pattern go together: `Peg hole`, `along the blank`. Undefined for all others. */
+  readonly run: { readonly key: string; readonly called: string; readonly says: string } | undefined;
 }
 
 export interface InStock {
@@ -49,41 +60,109 @@ function inStock(job: Job, partId: string, stock: string, now: Shape | undefined
 const massOf = ({ shape, resolved }: WorkedOut): number | undefined =>
   shape && resolved.density !== undefined ? shape.blank.area * shape.layout.part.thickness * resolved.density * 1e-6 : undefined;
 
-const apart = (a: Vector3, b: Vector3): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
-
 type Plain = Omit<Row, 'letter'>;
+
+const SIZES: readonly { readonly called: string; readonly of: (shape: Shape) => number }[] = [
+  { called: 'Developed length', of: (s) => s.blank.developedLength },
+  { called: 'Blank, length', of: (s) => s.blank.bounds.maxX - s.blank.bounds.minX },
+  { called: 'Blank, width', of: (s) => s.blank.bounds.maxY - s.blank.bounds.minY },
+];
+
+/** Where a bend's line stands: along the blank from the datum, or, for a line that runs along it (a side lug's), across it from the lower edge. */
+function lineAt({ blank }: Shape, { centreLine: [from, to] }: BlankBend): number {
+  return Math.abs(to.y - from.y) >= Math.abs(to.x - from.x) ? (from.x + to.x) / 2 - datumOf(blank) : (from.y + to.y) / 2;
+}
+
+interface Opening {
+  readonly shape: Shape;
+  readonly flat: BlankCutout;
+  readonly bent: FoldedCutout;
+}
+
+/** Every opening that any of the stocks gives, in order; a pattern's count may hang on the thickness. */
+function openings(shapes: readonly (Shape | undefined)[]): readonly (readonly (Opening | undefined)[])[] {
+  const name = (flat: BlankCutout): string => `${flat.leg} ${flat.cutout} ${flat.item}`;
+  const byName = shapes.map((shape) => {
+    const found = new Map<string, Opening>();
+    shape?.blank.cutouts.forEach((flat, i) => {
+      const bent = shape.folded.cutouts[i];
+      if (bent) found.set(name(flat), { shape, flat, bent });
+    });
+    return found;
+  });
+  const all = new Map(byName.flatMap((each) => [...each].map(([key, { flat }]) => [key, flat] as const)));
+  return [...all]
+    .toSorted(([, a], [, b]) => a.leg - b.leg || a.cutout - b.cutout || a.item - b.item)
+    .map(([key]) => byName.map((each) => each.get(key)));
+}
+
+/** How far a hole has moved in the bent part, whole and across its own axis: only across it does a pin or a bolt miss its mate. mm. */
+function moved(before: FoldedCutout, after: FoldedCutout): { readonly whole: number; readonly off: number } {
+  const { x, y, z } = before.axis;
+  const d = { x: after.centre.x - before.centre.x, y: after.centre.y - before.centre.y, z: after.centre.z - before.centre.z };
+  const along = d.x * x + d.y * y + d.z * z;
+  return { whole: Math.hypot(d.x, d.y, d.z), off: Math.hypot(d.x - along * x, d.y - along * y, d.z - along * z) };
+}
+
+function holeRows(shapes: readonly (Shape | undefined)[], now: Shape | undefined): Plain[] {
+  return openings(shapes).flatMap((each) => {
+    const known = each.find((opening) => opening !== undefined);
+    if (!known) return [];
+    const { flat, shape: { layout: { part } } } = known;
+    const leg = part.legs[flat.leg];
+    const cutout = leg?.cutouts[flat.cutout];
+    if (!leg || !cutout) return [];
+    const of: RowSubject = { kind: 'cutout', leg: leg.id, cutout: cutout.id, item: flat.item };
+    const row = (what: 'hole' | 'bent hole', says: string, value: (opening: Opening) => number | undefined): Plain => ({
+      what,
+      called: `${cutoutCalled(part, flat.leg, flat.cutout, flat.item)}, ${says}`,
+      unit: 'mm',
+      values: each.map((opening) => opening && value(opening)),
+      of,
+      run: cutout.pattern.kind === 'single' ? undefined : { key: `${leg.id} ${cutout.id} ${says}`, called: cutoutCalled(part, flat.leg, flat.cutout), says },
+    });
+    // A hole is told against where it stands in the stock that the part is made of now.
+    const from = now && each[shapes.indexOf(now)]?.bent;
+    return [
+      row('hole', 'along the blank', ({ shape, flat: { centre } }) => centre.x - datumOf(shape.blank)),
+      row('hole', 'across the blank', ({ flat: { centre } }) => centre.y),
+      row('bent hole', 'off its mate', ({ bent }) => from && moved(from, bent).off),
+      row('bent hole', 'moved in the bent part', ({ bent }) => from && moved(from, bent).whole),
+    ];
+  });
+}
 
 function plainRows(stocks: readonly InStock[]): Plain[] {
   const shapes = stocks.map((s) => s.worked.shape);
   const each = (value: (shape: Shape) => number | undefined): (number | undefined)[] => shapes.map((shape) => shape && value(shape));
-  const first = shapes.find((shape) => shape !== undefined);
   const rows: Plain[] = [
-    { what: 'size', called: 'Developed length', unit: 'mm', values: each((s) => s.blank.developedLength) },
-    { what: 'size', called: 'Blank, length', unit: 'mm', values: each((s) => s.blank.bounds.maxX) },
-    { what: 'size', called: 'Blank, width', unit: 'mm', values: each((s) => s.blank.bounds.maxY) },
-    { what: 'mass', called: 'Mass of one', unit: 'g', values: stocks.map((s) => s.mass) },
+    ...SIZES.map(({ called, of }): Plain => ({ what: 'size', called, unit: 'mm', values: each(of), of: undefined, run: undefined })),
+    { what: 'mass', called: 'Mass of one', unit: 'g', values: stocks.map((s) => s.mass), of: undefined, run: undefined },
   ];
+  const first = shapes.find((shape) => shape !== undefined);
   if (!first) return rows;
-  const { part } = first.layout;
-  part.legs.forEach((_, i) => rows.push({ what: 'leg', called: `Leg ${legLetter(i)}, straight`, unit: 'mm', values: each((s) => s.layout.legs[i]?.straight) }));
-  first.blank.bends.forEach((bend, b) => {
-    // A bend across the strip is told by x, one along it (a side lug's) by y.
-    const along = Math.abs(bend.centreLine[0].x - bend.centreLine[1].x) < Math.abs(bend.centreLine[0].y - bend.centreLine[1].y) ? 'x' : 'y';
-    rows.push({ what: 'bend', called: `Bend ${bend.leg}, centre line`, unit: 'mm', values: each((s) => s.blank.bends[b]?.centreLine[0][along]) });
-    rows.push({ what: 'bend', called: `Bend ${bend.leg}, allowance`, unit: 'mm', values: each((s) => s.blank.bends[b]?.figures.allowance) });
+  const { legs } = first.layout.part;
+  const bendOf = (shape: Shape, leg: number): BlankBend | undefined => shape.blank.bends.find((bend) => bend.leg === leg);
+  legs.forEach((leg, i) =>
+    rows.push({ what: 'leg', called: `Leg ${legLetter(i)}, straight`, unit: 'mm', values: each((s) => s.layout.legs[i]?.straight), of: { kind: 'leg', leg: leg.id }, run: undefined }),
+  );
+  legs.forEach((leg, i) => {
+    if (!leg.bend) return;
+    const row = (says: string, value: (shape: Shape, bend: BlankBend) => number): Plain => ({
+      what: 'bend',
+      called: `Bend ${i}, ${says}`,
+      unit: 'mm',
+      values: each((s) => { const bend = bendOf(s, i); return bend && value(s, bend); }),
+      of: { kind: 'bend', leg: leg.id },
+      run: undefined,
+    });
+    rows.push(row('centre line', lineAt), row('allowance', (_, { figures }) => figures.allowance));
   });
-  first.blank.cutouts.forEach((cutout, c) => {
-    const called = cutoutCalled(part, cutout.leg, cutout.cutout, cutout.item);
-    const unlike = (axis: 'x' | 'y') => each((s) => s.blank.cutouts[c]?.centre[axis]);
-    rows.push({ what: 'hole', called: `${called}, along the blank`, unit: 'mm', values: unlike('x') });
-    if (differs(unlike('y'))) rows.push({ what: 'hole', called: `${called}, across the blank`, unit: 'mm', values: unlike('y') });
-    const from = first.folded.cutouts[c]?.centre;
-    rows.push({ what: 'bent hole', called: `${called}, moved in the bent part`, unit: 'mm', values: each((s) => { const at = s.folded.cutouts[c]?.centre; return from && at && apart(from, at); }) });
-  });
-  return rows;
+  return [...rows, ...holeRows(shapes, shapes[0])];
 }
 
-function differs(values: readonly (number | undefined)[]): boolean {
+/** Whether a table to hundredths shows a difference between the stocks in which the part can be laid out. */
+export function rowDiffers({ values }: Pick<Row, 'values'>): boolean {
   const known = values.filter((v) => v !== undefined);
   return known.length > 0 && Math.max(...known) - Math.min(...known) > SAME_TO_THE_READER;
 }
@@ -91,11 +170,24 @@ function differs(values: readonly (number | undefined)[]): boolean {
 /** a … z, aa, ab …: small letters, so that they are not mixed up with legs. */
 const rowLetter = (index: number): string => legLetter(index).toLowerCase();
 
+/** A letter for everything that differs; the openings of a pattern share theirs. The mass is no place on the overlay. */
+function lettered(rows: readonly Plain[]): readonly Row[] {
+  const ofRun = new Map<string, string>();
+  const differing = new Set(rows.flatMap((row) => (row.run && rowDiffers(row) ? [row.run.key] : [])));
+  let next = 0;
+  return rows.map((row) => {
+    const { run } = row;
+    if (row.what === 'mass' || !(run ? differing.has(run.key) : rowDiffers(row))) return { ...row, letter: undefined };
+    const letter = (run && ofRun.get(run.key)) ?? rowLetter(next++);
+    if (run) ofRun.set(run.key, letter);
+    return { ...row, letter };
+  });
+}
+
 /**
  * @param stocks ids to compare with the part's own stock, which is put first; ids not in the job are left out
  * @param keep what is held, by leg index; as typed where left out
- * The numbering of legs, bends and cut-outs is the same in all: a pattern's count may depend on the thickness, and items
- * that one stock has and another has not come out as undefined.
+ * Legs and bends are the same in all. A pattern's count may hang on the thickness: a hole that a stock has not got has no value there.
  */
 export function compareStocks(job: Job, partId: string, stocks: readonly string[], keep: readonly Keep[] = []): Comparison {
   const own = job.parts.find((part) => part.id === partId)?.stock;
@@ -105,7 +197,6 @@ export function compareStocks(job: Job, partId: string, stocks: readonly string[
     const worked = stock === own ? now : inStock(job, partId, stock, now.shape, keep);
     return { stock, worked, mass: massOf(worked) };
   });
-  let lettered = 0;
-  const rows = plainRows(compared).map((row): Row => ({ ...row, letter: differs(row.values) && row.what !== 'mass' ? rowLetter(lettered++) : undefined }));
-  return { stocks: compared, rows };
+  // A row without any figure tells nothing: how far a hole moves from a stock in which the part cannot be laid out.
+  return { stocks: compared, rows: lettered(plainRows(compared).filter(({ values }) => values.some((v) => v !== undefined))) };
 }

@@ -7,7 +7,7 @@ import { setback } from '../../core/bending/setback';
 import type { Frame } from '../../core/geometry/types';
 import type { LegLayout } from '../../core/part/layoutTypes';
 import { mainChild } from '../../core/part/mainRun';
-import type { Basis, Leg, Part } from '../../core/part/types';
+import type { Along, Basis, Leg, Part } from '../../core/part/types';
 import type { Shape } from '../workOut';
 
 export type Keep = 'as typed' | 'outside' | 'inside' | 'holes';
@@ -21,6 +21,19 @@ function setbacks(shape: Shape, index: number, basis: Basis): { readonly start: 
   return { start: of(layout.legs[index]), end: child === undefined ? 0 : of(layout.legs[child]) };
 }
 
+/** A place along leg `index` of the shape, given on `basis`. */
+function alongOn(shape: Shape, index: number, along: Along, basis: 'outside' | 'inside'): Along {
+  const { start, end } = setbacks(shape, index, basis);
+  const own = setbacks(shape, index, along.basis);
+  // From the middle the place moves with the middle, which shifts by half the change in the two setbacks' difference.
+  const shift = {
+    start: start - own.start,
+    end: end - own.end,
+    middle: (own.end - own.start - (end - start)) / 2,
+  }[along.from];
+  return { ...along, basis, distance: along.distance + shift };
+}
+
 /** The leg with its length, and the place of each hole along it, given on `basis` at the size they have in `shape`. */
 function onBasis(shape: Shape, leg: Leg, index: number, basis: 'outside' | 'inside'): Leg {
   const straight = shape.layout.legs[index]?.straight ?? 0;
@@ -30,22 +43,25 @@ function onBasis(shape: Shape, leg: Leg, index: number, basis: 'outside' | 'insi
     length: straight + start + end,
     startBasis: basis,
     endBasis: basis,
-    cutouts: leg.cutouts.map((cutout) => {
-      const own = setbacks(shape, index, cutout.along.basis);
-      // From the middle the place moves with the middle, which shifts by half the change in the two setbacks' difference.
-      const shift = {
-        start: start - own.start,
-        end: end - own.end,
-        middle: (own.end - own.start - (end - start)) / 2,
-      }[cutout.along.from];
-      return { ...cutout, along: { ...cutout.along, basis, distance: cutout.along.distance + shift } };
-    }),
+    cutouts: leg.cutouts.map((cutout) => ({ ...cutout, along: alongOn(shape, index, cutout.along, basis) })),
   };
 }
 
 /** How far, along its own length, a leg's frame has moved between two bent parts, mm. */
 const movedAlong = (before: Frame, after: Frame): number =>
   (before.origin.x - after.origin.x) * after.x.x + (before.origin.y - after.origin.y) * after.x.y + (before.origin.z - after.origin.z) * after.x.z;
+
+/** Whether a leg's outside or inside sizes are held. */
+const sizesHeld = (held: Keep | undefined): held is 'outside' | 'inside' => held === 'outside' || held === 'inside';
+
+/** A side lug keeps its place along a parent whose sizes are held, as that parent's holes do. */
+function lugHeld(shape: Shape, leg: Leg, now: Leg, keep: readonly Keep[]): Leg {
+  const { bend } = leg;
+  const held = bend && keep[bend.parent];
+  const along = now.bend?.seat?.along;
+  if (!bend?.seat || !along || !sizesHeld(held)) return leg;
+  return { ...leg, bend: { ...bend, seat: { ...bend.seat, along: alongOn(shape, bend.parent, along, held) } } };
+}
 
 /**
  * The part in the other stock with what is held put right: outside and inside sizes.
@@ -57,10 +73,12 @@ export function holdSizes(shape: Shape, other: Part, keep: readonly Keep[]): Par
     ...other,
     legs: other.legs.map((leg, i) => {
       const now = shape.layout.part.legs[i];
-      const held = keep[i] ?? 'as typed';
-      if (!now || (held !== 'outside' && held !== 'inside')) return leg;
+      if (!now) return leg;
+      const held = keep[i];
+      const seated = lugHeld(shape, leg, now, keep);
+      if (!sizesHeld(held)) return seated;
       const { length, startBasis, endBasis, cutouts } = onBasis(shape, now, i, held);
-      return { ...leg, length, startBasis, endBasis, cutouts };
+      return { ...seated, length, startBasis, endBasis, cutouts };
     }),
   };
 }

@@ -1,5 +1,5 @@
 /** Putting entries together as text, so that the names and fractions typed in them live on. */
-import { LONGEST_ENTRY } from '../schema';
+import { LONGEST_ENTRY } from '../limits';
 
 /** A figure alone, without unit: the only thing that is added up on the spot. */
 const FIGURE = /^\d{1,9}(?:\.\d{1,6})?$/;

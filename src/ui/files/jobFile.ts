@@ -1,5 +1,5 @@
 import { fileName } from '../../export/fileName';
-import { saveJob } from '../../job/openJob';
+import { saveJob } from '../../job/saveJob';
 import { bench } from '../../store/bench';
 import { setOutcome } from '../screen';
 import { download } from './download';

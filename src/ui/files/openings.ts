@@ -1,6 +1,6 @@
 /** Ways to put a job on the bench. Each can be taken back by undo. */
 import { exampleJob } from '../../job/exampleJob';
-import { openJob } from '../../job/openJob';
+import { LONGEST_FILE } from '../../job/limits';
 import type { Job } from '../../job/schema';
 import { startingPart, type StartingShape } from '../../job/startingShapes';
 import { bench, freshBench, goTo, putOnBench, showPart } from '../../store/bench';
@@ -35,12 +35,9 @@ export function emptyJob(shape: StartingShape): Job {
 
 export const startEmpty = (shape: StartingShape): void => putOnBench(emptyJob(shape), 'starting an empty job');
 
-/** A file larger than this is no job; it is not read into memory. */
-const MOST_BYTES = 20_000_000;
-
 /** The text of a file, or why it could not be had. */
 async function textOf(file: File): Promise<{ readonly text: string } | { readonly says: string }> {
-  if (file.size > MOST_BYTES) return { says: 'This file is too large to be a job. Choose one saved by Bendwright.' };
+  if (file.size > LONGEST_FILE) return { says: 'This file is too large to be a job. Choose one saved by Bendwright.' };
   try {
     return { text: await file.text() };
   } catch {
@@ -51,6 +48,7 @@ async function textOf(file: File): Promise<{ readonly text: string } | { readonl
 /** Opens a job file. The job on the bench stays untouched where the file has a fault; its faults are told in the files room. */
 export async function openFile(file: File): Promise<void> {
   const read = await textOf(file);
+  const { openJob } = await import('../../job/openJob');
   const opened = 'says' in read ? { ok: false as const, faults: [{ where: 'the file', says: read.says }] } : openJob(read.text);
   if (opened.ok) {
     putOnBench(opened.job, `opening ${file.name}`);
