@@ -6,12 +6,12 @@ import type { Page } from '../page';
 import type { Block, Laid } from './block';
 import { cautionsFoot } from './cautions';
 import { rule } from './block';
-import { figureFitter, type FigureMaker, type Fit, type Fitted } from './figures';
+import { figureFitter, type Detail, type FigureMaker, type Fit, type Fitted } from './figures';
 import { BESIDE, column, shelves, UNDER } from './shelves';
 import { titleBlock, TITLE_HEIGHT, type TitleCell } from './titleBlock';
 
 export interface SheetSettings {
-  readonly paper: Extract<PaperName, 'A4' | 'A3' | 'Letter'>;
+  readonly paper: PaperName;
   readonly turn: 'upright' | 'lying';
   /** The day as it is to be printed. */
   readonly date: string;
@@ -132,8 +132,8 @@ export interface Body {
 }
 
 export interface Composed {
-  /** Whether dimensions had to be left out, since they fit at no scale. */
-  readonly bare: boolean;
+  /** How much lettering the figures kept. */
+  readonly detail: Detail;
   readonly bodies: readonly Body[];
 }
 
@@ -153,7 +153,9 @@ function withBlocks(fit: Fit, blocks: readonly SheetBlock[], inner: Inner): { re
   return { body: { scale: alone.fitted.scale.says, entities: alone.draw() }, left: blocks };
 }
 
-/** All figures on the first sheet; where they are too many for one, each on its own; where even so one is too crowded, without dimensions. */
+const LEAST_FIRST: readonly Detail[] = ['bare', 'no holes', 'all'];
+
+/** All figures on the first sheet; where they are too many for one, each on its own; where even so one is too crowded, with fewer dimensions. */
 export function compose({ figures, blocks }: Contents, settings: SheetSettings): Composed {
   const whole = innerOf(settings);
   const foot = cautionsFoot(whole.width);
@@ -161,23 +163,30 @@ export function compose({ figures, blocks }: Contents, settings: SheetSettings):
   const footDrawn = foot.draw({ x: whole.left, y: whole.top - whole.height + foot.height });
   const bodies: Body[] = [];
   let left: readonly SheetBlock[] = blocks;
-  let bare = false;
-  const together = withBlocks(figureFitter(figures, false), left, inner);
-  if (together) {
-    bodies.push(together.body);
-    left = together.left;
-  } else {
-    for (const figure of figures) {
-      const lettered = withBlocks(figureFitter([figure], false), left, inner);
-      const shown = lettered ?? withBlocks(figureFitter([figure], true), left, inner);
-      if (!lettered) bare = true;
-      if (!shown) continue;
-      bodies.push(shown.body);
-      left = shown.left;
+  let least: Detail = 'all';
+  const take = (shown: NonNullable<ReturnType<typeof withBlocks>>, detail: Detail): void => {
+    bodies.push(shown.body);
+    left = shown.left;
+    if (LEAST_FIRST.indexOf(detail) < LEAST_FIRST.indexOf(least)) least = detail;
+  };
+  const place = (): void => {
+    for (const detail of ['all', 'no holes'] as const) {
+      const together = withBlocks(figureFitter(figures, detail), left, inner);
+      if (together) return take(together, detail);
+      const apart = figures.map((figure) => withBlocks(figureFitter([figure], detail), [], inner));
+      if (apart.every((shown) => shown !== undefined)) return each(detail);
     }
-  }
+    return each('bare');
+  };
+  const each = (detail: Detail): void => {
+    for (const figure of figures) {
+      const shown = withBlocks(figureFitter([figure], detail), left, inner);
+      if (shown) take(shown, detail);
+    }
+  };
+  place();
   bodies.push(...flow(left.map((b) => b.block), bodies.length > 0 ? whole : inner));
-  return { bare, bodies: bodies.map((body, i) => (i === 0 ? { ...body, entities: [...body.entities, ...footDrawn] } : body)) };
+  return { detail: least, bodies: bodies.map((body, i) => (i === 0 ? { ...body, entities: [...body.entities, ...footDrawn] } : body)) };
 }
 
 /** Blocks on as many sheets as they need. */

@@ -6,7 +6,7 @@ import type { Job, JobPart } from '../../job/schema';
 import type { Shape, WorkedOut } from '../../job/workOut';
 import { bench, useBench } from '../../store/bench';
 import { partOf, shapeOf } from '../../store/derived';
-import { partWords } from './partWords';
+import { partWords } from '../../drawing/partWords';
 import { fit, useView, view, type FigureName, type Fitted, type Measured, type Room, type Sight } from './view';
 
 type Drawings = Readonly<Record<FigureName, Drawing>>;

@@ -1,4 +1,5 @@
 /** The changes that the job card offers as words, each one step of undo. */
+import { plainNumber } from '../../core/units/plainNumber';
 import { addCutout } from '../../job/edit/addCutout';
 import { addLeg, type LegPlace } from '../../job/edit/addLeg';
 import { addLug } from '../../job/edit/addLug';
@@ -7,7 +8,7 @@ import { splitLeg } from '../../job/edit/splitLeg';
 import type { Pick } from '../../drawing/entities';
 import type { Job, JobCutout, JobLeg } from '../../job/schema';
 import { apply, bench } from '../../store/bench';
-import { plainNumber, plainText } from '../fields/nudge';
+import { plainText } from '../fields/nudge';
 import { say } from '../screen';
 
 const legsOf = (job: Job, part: string): readonly JobLeg[] => job.parts.find(({ id }) => id === part)?.legs ?? [];

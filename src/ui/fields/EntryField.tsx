@@ -1,11 +1,12 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from 'react';
 import type { Wanted } from '../../core/units/evaluate';
+import { plainNumber } from '../../core/units/plainNumber';
 import type { Result } from '../../core/result';
 import { writeField } from '../../job/fields';
 import type { Job } from '../../job/schema';
 import { apply, bench, dropMark, endMark, useBench } from '../../store/bench';
 import { showValue, useEntry } from './fieldReading';
-import { nudged, nudgeStep, plainNumber } from './nudge';
+import { nudged, nudgeStep } from './nudge';
 import './entryField.css';
 
 /** How a field was left: kept by Enter, put back by Esc, or kept on the way to the next or the previous one by Tab. */

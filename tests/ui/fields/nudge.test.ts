@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { nudged, nudgeStep, plainNumber, plainText } from '../../../src/ui/fields/nudge';
+import { plainNumber } from '../../../src/core/units/plainNumber';
+import { nudged, nudgeStep, plainText } from '../../../src/ui/fields/nudge';
 
 describe('stepping an entry with the arrow keys', () => {
   it.each([

@@ -1,9 +1,9 @@
 /** What the drawings are told about the job: figures as typed where they are plain, worked out where they are not. */
-import { formatAngle, formatLength } from '../../core/units/formatLength';
-import { short, type Words } from '../../drawing/words';
-import { readField } from '../../job/fields';
-import type { Job } from '../../job/schema';
-import { plainNumber } from '../fields/nudge';
+import { formatAngle, formatLength } from '../core/units/formatLength';
+import { plainNumber } from '../core/units/plainNumber';
+import { readField } from '../job/fields';
+import type { Job } from '../job/schema';
+import { short, type Words } from './words';
 
 /** @param values of every entry of the part that could be worked out, by field path, mm and rad */
 export function partWords(job: Job, part: string, values: ReadonlyMap<string, number>): Words {
