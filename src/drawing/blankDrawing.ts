@@ -7,9 +7,9 @@ import { bendBand, type BendLabel } from './bendBand';
 import { bendWords, runsAcross } from './blankBends';
 import { blankLetters, lugBalloons, tangentReadings } from './blankLettering';
 import { blankShape, byCutout, originOf, pastEdges } from './blankShape';
-import { dimension, figurePlaces, figureWidth, type DimensionSpec } from './dimension';
-import type { Drawing, Entity, Lettering } from './entities';
-import { drawnBounds, emptySheet, movedClear } from './placement';
+import { dimension, figurePlaces, figureWidth, type DimensionSpec, type FigurePlace } from './dimension';
+import type { Entity, Lettering } from './entities';
+import { drawnBounds, emptySheet, movedClear, type PlacedDrawing, type TakenPlaces } from './placement';
 import { datumMark, runningBand, type BandPlace, type ReadingGroup, type RunningReading } from './runningBand';
 import type { Words } from './words';
 
@@ -18,13 +18,21 @@ const SAME_READING_MM = 1e-6;
 /** px from the end of the part to the overall width's line. */
 const WIDTH_LINE_PX = 24;
 
-/** The blank: x from the first leg's start, y from the lower edge of the whole blank, mm. */
-export function blankDrawing(layout: Layout, blank: Blank, words: Words, lettering: Lettering): Drawing {
+/** Rows and places of the overall width's figure, best first. */
+const WIDTH_PLACES = [0, 1, 2, 4, 8].flatMap((row) =>
+  (['gap', 'beside', 'after', 'before'] as const).map((figure: FigurePlace, i) => ({ row, figure, cost: row * 10 + i })),
+);
+
+/**
+ * The blank: x from the first leg's start, y from the lower edge of the whole blank, mm.
+ * @param before places that lettering keeps while they will do, so that nothing jumps while a figure is typed or dragged
+ */
+export function blankDrawing(layout: Layout, blank: Blank, words: Words, lettering: Lettering, before?: TakenPlaces): PlacedDrawing {
   const { px } = lettering;
   const origin = originOf(blank);
   const extent: Bounds = { minX: blank.bounds.minX - origin, minY: blank.bounds.minY, maxX: blank.bounds.maxX - origin, maxY: blank.bounds.maxY };
   const shape = blankShape(layout, blank, px);
-  const sheet = emptySheet(px);
+  const sheet = emptySheet(px, before);
   sheet.add(shape.boxes);
   const entities: Entity[] = [...shape.entities];
   const take = (drawn: { readonly entities: readonly Entity[]; readonly boxes: Parameters<typeof sheet.add>[0] }): void => {
@@ -34,14 +42,16 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
 
   const axis = blank.legs[0]?.y ?? 0;
   const left: BandPlace = { side: 'left', edge: extent.minX };
-  const heights = heightReadings(layout, blank, words, axis, extent.minX, px);
+  // Readings are of all bends, and of the openings unless they are left out.
+  const read: Blank = lettering.withoutHoles ? { ...blank, cutouts: [] } : blank;
+  const heights = heightReadings(layout, read, words, axis, extent.minX, px);
   if (heights.length > 0) {
     take(datumMark('height datum', left, 4 * px, px));
     take(runningBand(heights, left, words, px));
   }
   const lowest = (path: ClosedPath, x: number): number => extent.minY - lowestAt(path, x, axis) + 4 * px;
   const total: ReadingGroup = { key: 'overall length', total: true, readings: [{ at: extent.maxX, from: lowest(blank.outline, blank.bounds.maxX) }] };
-  const lengths = [...lengthReadings(layout, blank, words, extent.minY, px), total];
+  const lengths = [...lengthReadings(layout, read, words, extent.minY, px), total];
   take(movedClear(sheet, px, (out) => {
     const below: BandPlace = { side: 'below', edge: extent.minY - out };
     const datum = datumMark('datum', below, lowest(blank.plans[0] ?? [], origin) - out, px);
@@ -62,18 +72,28 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
     text: across,
     width: figureWidth(across),
   };
+  const widthFigures = figurePlaces(width, px);
   entities.push(
-    ...sheet.place(
-      [0, 1, 2, 4, 8].flatMap((row) =>
-        figurePlaces(width, px).map((place, i) => ({ cost: row * 10 + i, plan: () => dimension({ ...width, level: width.level - row * 26 * px }, place, px) })),
-      ),
-    ),
+    ...sheet.place({
+      key: width.key,
+      count: WIDTH_PLACES.length,
+      cost: (index) => {
+        const place = WIDTH_PLACES[index];
+        return place && widthFigures.includes(place.figure) ? place.cost : Infinity;
+      },
+      plan: (index) => {
+        const { row, figure } = WIDTH_PLACES[index] ?? { row: 0, figure: 'after' };
+        return dimension({ ...width, level: width.level - row * 26 * px }, figure, px);
+      },
+    }),
   );
 
-  for (const candidates of lugBalloons(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
-  for (const candidates of tangentReadings(layout, blank, words, px, sheet)) entities.push(...sheet.place(candidates()));
-  for (const candidates of blankLetters(layout, blank, px, sheet)) entities.push(...sheet.place(candidates()));
-  return { entities, extent, bounds: drawnBounds(sheet.bounds(), shape.boxes, px) };
+  for (const places of lugBalloons(layout, blank, words, px, sheet)) entities.push(...sheet.place(places()));
+  for (const places of blankLetters(layout, blank, px, sheet)) entities.push(...sheet.place(places()));
+  const shown = drawnBounds(sheet.bounds(), shape.boxes, px);
+  // Last, since they show for the chosen leg only: they take what room is left.
+  for (const places of tangentReadings(layout, blank, words, px, sheet)) entities.push(...sheet.place(places()));
+  return { entities, extent, bounds: drawnBounds(sheet.bounds(), shape.boxes, px), shown, places: sheet.taken() };
 }
 
 /** Lowest y at which a path stands at x: the lower corner of a square edge; `otherwise` where a rounded end only touches it. */

@@ -76,4 +76,6 @@ export interface Drawing {
 export interface Lettering {
   /** mm of the drawing for one reference px (guide: figure 18 px, caption 15 px, arrow 11 px). */
   readonly px: number;
+  /** Leaves out where holes stand: for paper that has a table of them. */
+  readonly withoutHoles?: boolean;
 }

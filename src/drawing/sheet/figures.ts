@@ -1,6 +1,6 @@
 /** Section and blank of a part on a sheet: to the largest standard scale that fits, lettering at its full size. Paper mm. */
 import type { Bounds, Point } from '../../core/geometry/types';
-import type { Drawing, Entity, Role } from '../entities';
+import type { Drawing, Entity, Lettering, Role } from '../entities';
 import { PAPER_PX_MM } from '../page';
 import { heading, HEADING_HEIGHT } from './block';
 import { onPaper } from './onPaper';
@@ -19,23 +19,27 @@ export interface FigureMaker {
   /** What the part covers in mm of its own, without lettering: what cannot be smaller. */
   readonly extent: Bounds;
   /** The figure with lettering of `px` mm of the part to a px of paper. */
-  readonly at: (px: number) => Figure;
+  readonly at: (lettering: Lettering) => Figure;
 }
 
 /** A maker that draws each size once. */
-export function makerOf(extent: Bounds, draw: (px: number) => Figure): FigureMaker {
-  const made = new Map<number, Figure>();
+export function makerOf(extent: Bounds, draw: (lettering: Lettering) => Figure): FigureMaker {
+  const made = new Map<string, Figure>();
   return {
     extent,
-    at: (px) => {
-      const before = made.get(px);
+    at: (lettering) => {
+      const key = `${lettering.px} ${lettering.withoutHoles === true}`;
+      const before = made.get(key);
       if (before) return before;
-      const now = draw(px);
-      made.set(px, now);
+      const now = draw(lettering);
+      made.set(key, now);
       return now;
     },
   };
 }
+
+/** How much lettering figures have: all of it, all but where the holes stand, or none. */
+export type Detail = 'all' | 'no holes' | 'bare';
 
 /** A scale at which the figures fit a room, and how they stand in it. */
 export interface Fitted {
@@ -58,15 +62,14 @@ export type Fit = (width: number, height: number) => Fitted | undefined;
 
 /**
  * The largest scale at which the figures fit a room, all their lettering with them.
- * @param bare leaves dimensions out
  */
-export function figureFitter(makers: readonly FigureMaker[], bare: boolean): Fit {
+export function figureFitter(makers: readonly FigureMaker[], detail: Detail): Fit {
   const metalFits = (ratio: number, width: number, height: number): boolean =>
     makers.every(({ extent: b }) => (b.maxX - b.minX) * ratio <= width && (b.maxY - b.minY) * ratio <= height);
   return (width, height) => {
     for (const [rank, scale] of DRAWING_SCALES.entries()) {
       if (!metalFits(scale.ratio, width, height)) continue;
-      const draw = arranged(makers.map((maker) => maker.at(PAPER_PX_MM / scale.ratio)), scale.ratio, width, height, bare);
+      const draw = arranged(makers.map((maker) => maker.at({ px: PAPER_PX_MM / scale.ratio, withoutHoles: detail !== 'all' })), scale.ratio, width, height, detail === 'bare');
       if (draw) return { scale, rank, draw };
     }
     return undefined;

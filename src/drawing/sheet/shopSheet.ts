@@ -9,7 +9,7 @@ import type { Page } from '../page';
 import { sectionDrawing } from '../sectionDrawing';
 import type { Words } from '../words';
 import { compose, flow, innerOf, sheetPage, type Composed, type SheetSettings } from './compose';
-import { makerOf, type FigureMaker } from './figures';
+import { makerOf, type Detail, type FigureMaker } from './figures';
 import { partBlocks } from './partBlocks';
 import { refusal } from './refusal';
 import type { TitleCell } from './titleBlock';
@@ -26,23 +26,33 @@ export interface ShopSheetSubject {
 
 const UNITS: Readonly<Record<Job['units']['show'], string>> = { mm: 'mm', inch: 'decimal inches', fraction: 'inches and fractions' };
 
-const BARE_NOTE = 'The dimensions do not fit the figures on this paper: work from the tables, or print on larger paper.';
+/** What is said where a figure could not keep all of its dimensions. */
+const LEFT_OUT: Readonly<Record<Detail, readonly string[]>> = {
+  all: [],
+  'no holes': ['The holes are too many to be dimensioned in the figures on this paper: work from the table of holes.'],
+  bare: ['The dimensions do not fit the figures on this paper: work from the tables, or print on larger paper.'],
+};
+
+/** A section with more dimensions of holes than this can no longer be read; the table has them. */
+const MOST_HOLE_DIMENSIONS = 10;
 
 function partFigures(shape: Shape, words: Words): readonly FigureMaker[] {
   const { layout, blank, folded } = shape;
   const size = `${words.length(blank.bounds.maxX)} × ${words.length(blank.bounds.maxY)}`;
+  const cutouts = layout.part.legs.flatMap((leg) => leg.cutouts);
+  const many = cutouts.length + cutouts.filter(({ pattern }) => pattern.kind !== 'single').length > MOST_HOLE_DIMENSIONS;
   return [
-    makerOf(pathBounds(sectionOutline(layout, folded).path), (px) => ({
+    makerOf(pathBounds(sectionOutline(layout, folded).path), (lettering) => ({
       key: 'section',
       title: 'Section',
-      note: 'looking on the near edge, sizes as given',
-      drawing: sectionDrawing(layout, folded, words, { px }),
+      note: many ? 'looking on the near edge, sizes as given; holes in the table' : 'looking on the near edge, sizes as given',
+      drawing: sectionDrawing(layout, folded, words, many ? { ...lettering, withoutHoles: true } : lettering),
     })),
-    makerOf(blank.bounds, (px) => ({
+    makerOf(blank.bounds, (lettering) => ({
       key: 'blank',
       title: 'Blank',
       note: `${size}, marked face up, running dimensions from the start of leg A`,
-      drawing: blankDrawing(layout, blank, words, { px }),
+      drawing: blankDrawing(layout, blank, words, lettering),
     })),
   ];
 }
@@ -84,6 +94,6 @@ export function shopSheetPages(subject: ShopSheetSubject, settings: SheetSetting
     const figures = partFigures(good, words);
     const blocksWith = (notes: readonly string[]) => (stock ? partBlocks({ job, stock, worked, shape: good, words, order: subject.order ?? [] }, notes) : []);
     const first = compose({ figures, blocks: blocksWith([]) }, settings);
-    return first.bare ? compose({ figures, blocks: blocksWith([BARE_NOTE]) }, settings) : first;
+    return first.detail === 'all' ? first : compose({ figures, blocks: blocksWith(LEFT_OUT[first.detail]) }, settings);
   }
 }
