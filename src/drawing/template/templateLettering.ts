@@ -7,7 +7,7 @@ import type { Bounds, Point } from '../../core/geometry/types';
 import { legLetter } from '../../core/part/names';
 import { formatAngle } from '../../core/units/formatLength';
 import { RING_PX, RING_TO_WORDS_PX, ring, ringBox, standingBalloon, type Balloon } from '../balloon';
-import { box, lineBox, type Box } from '../boxes';
+import { box, lineBox, overlap, type Box } from '../boxes';
 import type { Entity, Pick } from '../entities';
 import type { Plan, Sheet } from '../placement';
 import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth, type TextRole } from '../textWidth';
@@ -145,6 +145,12 @@ const OFF_PX = [20, 28, 38, 52, 70, 96];
 const BEYOND_PX = [22, 34, 48, 66, 88, 120, 160];
 const ASIDE_PX = [0, 18, -18, 36, -36, 60, -60, 96, -96];
 
+/** A balloon whose words do not lie on its own leader: its boxes are ring, words and leader. */
+const clearOfItself = (plan: Plan): readonly Plan[] => {
+  const [, words, leader] = plan.boxes;
+  return words && leader && overlap(words, leader) ? [] : [plan];
+};
+
 function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<Plan> {
   const length = Math.hypot(bend.to.x - bend.from.x, bend.to.y - bend.from.y) || 1;
   const u = { x: (bend.to.x - bend.from.x) / length, y: (bend.to.y - bend.from.y) / length };
@@ -158,7 +164,7 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
       for (const side of [1, -1]) {
         const begin = from(share);
         const middle = shifted(begin, 0, side * off * px);
-        yield standingBalloon(said, begin, middle, sideOf(v.x * side), px);
+        yield* clearOfItself(standingBalloon(said, begin, middle, sideOf(v.x * side), px));
       }
     }
   }
@@ -169,8 +175,8 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
         const begin = shifted(end, out * 6 * px, 0);
         const middle = shifted(end, out * beyond * px, aside * px);
         const first = sideOf(middle.x - begin.x);
-        yield standingBalloon(said, begin, middle, first, px);
-        yield standingBalloon(said, begin, middle, first === 'start' ? 'end' : 'start', px);
+        yield* clearOfItself(standingBalloon(said, begin, middle, first, px));
+        yield* clearOfItself(standingBalloon(said, begin, middle, first === 'start' ? 'end' : 'start', px));
       }
     }
   }
@@ -207,6 +213,8 @@ export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf
 
 const AWAY: readonly (readonly [number, number])[] = [[0, 1], [1, 0], [-1, 0], [0, -1], [1, 1], [-1, 1], [1, -1], [-1, -1]];
 const CLOSE_PX = [11, 15];
+/** px from the end of a leader to the words it points from: more than their letters reach below their middle. */
+const LEADER_SHORT_PX = 5;
 const LED_PX = [18, 28, 42, 60, 84, 116, 160, 210];
 
 function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px: number): Iterable<Plan> {
@@ -247,7 +255,7 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
         const { at, align } = place(hole, way, off * px);
         const edge = place(hole, way, 0).at;
         const clear = place(hole, way, CROSS_PAST_MM + px).at;
-        const back = 3 * px;
+        const back = LEADER_SHORT_PX * px;
         const end = align === 'start' ? { x: at.x - back, y: at.y } : align === 'end' ? { x: at.x + back, y: at.y } : { x: at.x, y: at.y + (way[1] > 0 ? -1 : 1) * (half + back) };
         yield plan(at, align, [edge, end, clear]);
       }
@@ -269,7 +277,7 @@ export function datumOnPaper(sheet: Sheet, { places, out }: TemplateShape['datum
       const moved = (by: number): Point => ({ x: at.x + out.x * by * px, y: at.y + out.y * by * px });
       const middle = moved(DATUM_OUT_PX + beyond);
       const lead = line(at, moved(DATUM_OUT_PX + beyond - DATUM_RING_PX));
-      for (const [x, y, align] of [[0, 14, 'middle'], [0, -14, 'middle'], [10, 0, 'start'], [-10, 0, 'end']] as const) {
+      for (const [x, y, align] of [[0, 17, 'middle'], [0, -17, 'middle'], [10, 0, 'start'], [-10, 0, 'end']] as const) {
         const base = { x: middle.x + x * px, y: middle.y + y * px - half };
         yield {
           // The line of the mark touches the metal it starts from; only its ring and nought must be clear.

@@ -23,17 +23,31 @@ function binary(bytes: Uint8Array): string {
   return pieces.join('');
 }
 
-const isTrueType = (bytes: Uint8Array): boolean => bytes.length > 12 && bytes[0] === 0 && bytes[1] === 1 && bytes[2] === 0 && bytes[3] === 0;
+/** Tables without which nothing can be set. */
+const NEEDED = ['cmap', 'glyf', 'head', 'hhea', 'hmtx', 'loca', 'maxp'];
+
+/**
+ * Whether a file begins as TrueType and has all that it says it has: the library tells no one of a file that breaks off.
+ * Source: OpenType specification, table directory (from memory).
+ */
+function isWhole(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length < 12 || view.getUint32(0) !== 0x00010000) return false;
+  const count = view.getUint16(4);
+  if (bytes.length < 12 + 16 * count) return false;
+  const names = Array.from({ length: count }, (_, i) => {
+    const at = 12 + 16 * i;
+    const fits = view.getUint32(at + 8) + view.getUint32(at + 12) <= bytes.length;
+    return fits ? String.fromCharCode(...bytes.subarray(at, at + 4)) : '';
+  });
+  return !names.includes('') && NEEDED.every((name) => names.includes(name));
+}
 
 function load(doc: jsPDF, fonts: PdfFonts): Result<undefined> {
   for (const face of ['regular', 'bold'] as const) {
-    if (!isTrueType(fonts[face])) return bad(`fonts.${face}`, 'The lettering could not be read. It must be a TrueType file. Load the page again.');
-    try {
-      doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
-      doc.addFont(`${face}.ttf`, FAMILY[face], 'normal');
-    } catch {
-      return bad(`fonts.${face}`, 'The lettering could not be read: its file is damaged. Load the page again.');
-    }
+    if (!isWhole(fonts[face])) return bad(`fonts.${face}`, 'The lettering could not be read: it must be a whole TrueType file. Load the page again.');
+    doc.addFileToVFS(`${face}.ttf`, binary(fonts[face]));
+    doc.addFont(`${face}.ttf`, FAMILY[face], 'normal');
   }
   return good(undefined);
 }
