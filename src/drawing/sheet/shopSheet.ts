@@ -24,7 +24,7 @@ export interface ShopSheetSubject {
   readonly order?: readonly number[];
 }
 
-const UNITS: Readonly<Record<Job['units']['show'], string>> = { mm: 'mm', inch: 'decimal inches', fraction: 'inches and fractions' };
+export const UNITS: Readonly<Record<Job['units']['show'], string>> = { mm: 'mm', inch: 'decimal inches', fraction: 'inches and fractions' };
 
 /** What is said where a figure could not keep all of its dimensions. */
 const LEFT_OUT: Readonly<Record<Detail, readonly string[]>> = {
