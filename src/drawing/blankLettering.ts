@@ -7,12 +7,12 @@ import { balloon, letter, standingBalloon } from './balloon';
 import { bendWords, runsAcross } from './blankBends';
 import { originOf, pastEdges } from './blankShape';
 import { readable } from './dimension';
-import type { Candidate, Sheet } from './placement';
+import type { Places, Plan, Sheet } from './placement';
 import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth } from './textWidth';
 import type { Words } from './words';
 
-/** One thing to place; its candidates are made when its turn comes, since they look at what is on the sheet by then. */
-export type ToPlace = () => Iterable<Candidate>;
+/** One thing to place; its places are made when its turn comes, since the last of them looks at what is on the sheet by then. */
+export type ToPlace = () => Places;
 
 const moved = (blank: Blank) => {
   const origin = originOf(blank);
@@ -27,17 +27,23 @@ const LUG_BALLOON_PLACES = [true, false]
 /** Balloons beside the ends of bends whose lines run along the blank, such as those of side lugs. */
 export function lugBalloons(layout: Layout, blank: Blank, words: Words, px: number, sheet: Sheet): readonly ToPlace[] {
   const move = moved(blank);
-  return blank.bends.filter((bend) => !runsAcross(bend)).map((bend) => function* () {
+  return blank.bends.filter((bend) => !runsAcross(bend)).map((bend) => () => {
     const said = bendWords(layout, bend, words);
-    const balloonOf = balloon(`${said.leg} bend`, bend.leg, said.words, said.field, { kind: 'bend', leg: said.leg });
-    const ends = pastEdges(bend, px).map(move).toSorted((a, b) => a.x - b.x);
-    const standing = (cost: number, from: Point, at: Point, side: 'start' | 'end'): Candidate => ({ cost, plan: () => standingBalloon(balloonOf, from, at, side, px) });
-    for (const { right, out, rise, cost } of LUG_BALLOON_PLACES) {
-      const from = ends[right ? 1 : 0];
-      if (from) yield standing(cost, from, { x: from.x + (right ? out : -out) * px, y: from.y + rise * px }, right ? 'start' : 'end');
-    }
-    const end = ends[1];
-    if (end) yield standing(300, end, { x: end.x + 20 * px, y: sheet.bounds().maxY + 18 * px }, 'start');
+    const key = `${said.leg} bend`;
+    const balloonOf = balloon(key, bend.leg, said.words, said.field, { kind: 'bend', leg: said.leg });
+    const [left, right] = pastEdges(bend, px).map(move).toSorted((a, b) => a.x - b.x) as [Point, Point];
+    const standing = (from: Point, at: Point, side: 'start' | 'end'): Plan => standingBalloon(balloonOf, from, at, side, px);
+    return {
+      key,
+      count: LUG_BALLOON_PLACES.length + 1,
+      cost: (index) => LUG_BALLOON_PLACES[index]?.cost ?? 300,
+      plan: (index) => {
+        const place = LUG_BALLOON_PLACES[index];
+        if (!place) return standing(right, { x: right.x + 20 * px, y: sheet.bounds().maxY + 18 * px }, 'start');
+        const from = place.right ? right : left;
+        return standing(from, { x: from.x + (place.right ? place.out : -place.out) * px, y: from.y + place.rise * px }, place.right ? 'start' : 'end');
+      },
+    };
   });
 }
 
@@ -58,7 +64,7 @@ export function tangentReadings(layout: Layout, blank: Blank, words: Words, px: 
     return [
       { leg: before.id, key: `${before.id} tangent to ${own.id}`, tangent: bend.startTangent, middle: bend.endTangent },
       { leg: own.id, key: `${own.id} tangent`, tangent: bend.endTangent, middle: bend.startTangent },
-    ].map(({ leg, key, tangent, middle }) => function* () {
+    ].map(({ leg, key, tangent, middle }) => () => {
       const [from, to] = [move(tangent[0]), move(tangent[1])];
       const other = move(middle[0]);
       const length = Math.hypot(to.x - from.x, to.y - from.y);
@@ -70,22 +76,27 @@ export function tangentReadings(layout: Layout, blank: Blank, words: Words, px: 
       const rotation = readable(Math.atan2(uy, ux));
       const half = (CAP_HEIGHT / 2) * LETTER_PX['tangent text'] * px;
       const width = textWidth(text, 'tangent text') * px;
-      const standing = (cost: number, middleAt: Point): Candidate => {
+      const standing = (middleAt: Point): Plan => {
         const at = { x: middleAt.x + Math.sin(rotation) * half, y: middleAt.y - Math.cos(rotation) * half };
         return {
-          cost,
-          plan: () => ({
-            boxes: [letteringBox(width / px, 'tangent text', at, 'middle', rotation, px)],
-            entities: () => [{ kind: 'text', key, role: 'tangent text', pick: { kind: 'leg', leg }, at, text, align: 'middle', rotation }],
-          }),
+          boxes: [letteringBox(width / px, 'tangent text', at, 'middle', rotation, px)],
+          entities: () => [{ kind: 'text', key, role: 'tangent text', pick: { kind: 'leg', leg }, at, text, align: 'middle', rotation }],
         };
       };
       const off = half + 5 * px;
       const beside = (along: number, out: number): Point => ({ x: from.x + ux * along - uy * out * side, y: from.y + uy * along + ux * out * side });
       const room = width / 2 + 4 * px;
-      const places = [length - room, room, length * 0.75, length * 0.25, length / 2, length + room, -room, length + room + width, -room - width];
-      for (const { place, off: out, cost } of TANGENT_PLACES) yield standing(cost, beside(places[place] ?? 0, out === undefined ? -off : off + out * px));
-      yield standing(500, { x: beside(length, off).x, y: sheet.bounds().maxY + width });
+      const alongs = [length - room, room, length * 0.75, length * 0.25, length / 2, length + room, -room, length + room + width, -room - width];
+      return {
+        key,
+        count: TANGENT_PLACES.length + 1,
+        cost: (index) => TANGENT_PLACES[index]?.cost ?? 500,
+        plan: (index) => {
+          const place = TANGENT_PLACES[index];
+          if (!place) return standing({ x: beside(length, off).x, y: sheet.bounds().maxY + width });
+          return standing(beside(alongs[place.place] ?? 0, place.off === undefined ? -off : off + place.off * px));
+        },
+      };
     });
   });
 }
@@ -95,29 +106,33 @@ const ON_LEG = [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1]
   .flatMap((share, j) => [0.28, -0.28, 0.36, -0.36, 0.18, -0.18, 0].map((height, k) => ({ share, height, cost: j * 3 + k * 4 })))
   .toSorted((a, b) => a.cost - b.cost);
 
+/** Where it may stand beside its leg, px: below and above a main leg, right and left of a lug. */
+const BESIDE_LEG = [15, 30, 50, 75, 110].flatMap((out) => [{ out, way: -1, cost: 80 + out }, { out, way: 1, cost: 81 + out }]);
+
 /** The letter of every leg, on the leg if there is room, else just beside it. */
 export function blankLetters(layout: Layout, blank: Blank, px: number, sheet: Sheet): readonly ToPlace[] {
   const move = moved(blank);
-  return layout.part.legs.map((leg, i) => function* () {
+  return layout.part.legs.flatMap((leg, i): readonly ToPlace[] => {
     const pose = blank.legs[i];
     const laid = layout.legs[i];
-    if (!pose || !laid) return;
-    const toBlank = placer(pose);
-    const at = (x: number, y: number): Point => move(toBlank({ x, y }));
-    const stand = letter(leg.id, legLetter(i), px);
-    const standing = (cost: number, middle: Point): Candidate => ({ cost, plan: () => stand(middle) });
-    for (const { share, height, cost } of ON_LEG) {
-      const wide = leg.startWidth + (leg.endWidth - leg.startWidth) * share;
-      yield standing(cost, at(laid.straight * share, height * wide));
-    }
-    // Beside the leg: below and above a main leg, right and left of a lug.
-    const wide = Math.max(leg.startWidth, leg.endWidth) / 2;
-    for (const out of [15, 30, 50, 75, 110]) {
-      const off = wide + out * px;
-      yield standing(80 + out, at(laid.straight / 2, -off));
-      yield standing(81 + out, at(laid.straight / 2, off));
-    }
-    const last = at(laid.straight / 2, 0);
-    yield standing(900, { x: last.x, y: sheet.bounds().minY - 16 * px });
+    if (!pose || !laid) return [];
+    return [() => {
+      const toBlank = placer(pose);
+      const at = (x: number, y: number): Point => move(toBlank({ x, y }));
+      const stand = letter(leg.id, legLetter(i), px);
+      const wide = Math.max(leg.startWidth, leg.endWidth) / 2;
+      return {
+        key: `${leg.id} letter`,
+        count: ON_LEG.length + BESIDE_LEG.length + 1,
+        cost: (index) => (ON_LEG[index] ?? BESIDE_LEG[index - ON_LEG.length])?.cost ?? 900,
+        plan: (index) => {
+          const on = ON_LEG[index];
+          if (on) return stand(at(laid.straight * on.share, on.height * (leg.startWidth + (leg.endWidth - leg.startWidth) * on.share)));
+          const beside = BESIDE_LEG[index - ON_LEG.length];
+          if (beside) return stand(at(laid.straight / 2, beside.way * (wide + beside.out * px)));
+          return stand({ x: at(laid.straight / 2, 0).x, y: sheet.bounds().minY - 16 * px });
+        },
+      };
+    }];
   });
 }

@@ -6,7 +6,7 @@
 import type { Bounds } from '../core/geometry/types';
 import { joined, NOTHING } from '../core/geometry/bounds';
 import { overlap, type Box, type Matter } from './boxes';
-import type { Entity } from './entities';
+import type { Drawing, Entity } from './entities';
 
 /**
  * Cost of laying one thing (row) on another that is there already (column). Text that cannot be read outweighs everything
@@ -26,50 +26,99 @@ export interface Plan {
   readonly entities: () => readonly Entity[];
 }
 
-/** A place to try: `cost` says how little it is liked, before anything it would lie on. */
-export interface Candidate {
-  readonly cost: number;
-  readonly plan: () => Plan;
+/**
+ * The places for one thing, numbered from the best on. A number stands for the same place in every drawing of the part, so that
+ * the thing can stay where it was.
+ */
+export interface Places {
+  /** Stays the same from one drawing of a part to the next. */
+  readonly key: string;
+  readonly count: number;
+  /** How little a place is liked, before anything it would lie on: never less than that of a lower number. Infinity where it is not offered. */
+  readonly cost: (index: number) => number;
+  readonly plan: (index: number) => Plan;
+}
+
+/** Where a thing was placed, and the cost of what it lies on there. */
+export interface Taken {
+  readonly index: number;
+  readonly over: number;
+}
+
+/** Where everything was placed, by key. */
+export type TakenPlaces = ReadonlyMap<string, Taken>;
+
+/** A drawing that remembers where it placed things. */
+export interface PlacedDrawing extends Drawing {
+  readonly places: TakenPlaces;
+  /** What is always on show covers: `bounds` without the readings that show for the chosen leg only. */
+  readonly shown: Bounds;
 }
 
 export interface Sheet {
   readonly add: (boxes: readonly Box[]) => void;
   /** Cost of adding these boxes; stops counting at `limit`. */
   readonly cost: (boxes: readonly Box[], limit: number) => number;
-  /** Tries the candidates, which come in order of their own cost, marks the best one's boxes as taken and answers its entities. */
-  readonly place: (candidates: Iterable<Candidate>) => readonly Entity[];
+  /** Marks the boxes of the best place as taken and answers its entities. A place held from before is kept while it is no worse than it was. */
+  readonly place: (places: Places) => readonly Entity[];
   readonly bounds: () => Bounds;
+  readonly taken: () => TakenPlaces;
 }
 
 /** px: side of the squares by which boxes are found again, and the most squares that one box is listed under. */
 const SQUARE_PX = 56;
 const MOST_SQUARES = 48;
+const ROUNDING = 1e-6;
 
-/** A sheet with nothing on it. `px` mm to a reference px. */
-export function emptySheet(px: number): Sheet {
+/** A sheet with nothing on it. `px` mm to a reference px. `before`: places that things are to be kept in. */
+export function emptySheet(px: number, before?: TakenPlaces): Sheet {
   const side = SQUARE_PX * px;
   const all: Listed[] = [];
   const squares = new Map<number, Listed[]>();
   /** Boxes that cover too many squares to be listed under each. */
   const large: Listed[] = [];
-  let bounds = NOTHING;
+  const taken = new Map<string, Taken>();
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   let asked = 0;
 
   const add = (boxes: readonly Box[]): void => {
     for (const b of boxes) {
       const listed: Listed = { box: b, seen: 0 };
       all.push(listed);
-      bounds = joined(bounds, b);
-      const keys = squaresOf(b, side);
-      if (!keys) large.push(listed);
+      if (b.minX < minX) minX = b.minX;
+      if (b.minY < minY) minY = b.minY;
+      if (b.maxX > maxX) maxX = b.maxX;
+      if (b.maxY > maxY) maxY = b.maxY;
+      const x0 = Math.floor(b.minX / side);
+      const x1 = Math.floor(b.maxX / side);
+      const y0 = Math.floor(b.minY / side);
+      const y1 = Math.floor(b.maxY / side);
+      if (tooMany(x0, x1, y0, y1)) large.push(listed);
       else {
-        for (const key of keys) {
-          const square = squares.get(key);
-          if (square) square.push(listed);
-          else squares.set(key, [listed]);
+        for (let x = x0; x <= x1; x++) {
+          for (let y = y0; y <= y1; y++) {
+            const square = squares.get(squareKey(x, y));
+            if (square) square.push(listed);
+            else squares.set(squareKey(x, y), [listed]);
+          }
         }
       }
     }
+  };
+
+  /** Cost of one box on those of a list that it has not been laid on yet. */
+  const against = (mine: Box, prices: Readonly<Record<Matter, number>>, others: readonly Listed[]): number => {
+    let sum = 0;
+    for (const other of others) {
+      if (other.seen === asked) continue;
+      other.seen = asked;
+      const { box } = other;
+      // Most boxes of a square do not touch: told before anything else is asked.
+      if (mine.maxX <= box.minX || box.maxX <= mine.minX || mine.maxY <= box.minY || box.maxY <= mine.minY) continue;
+      const price = prices[box.matter];
+      if (price > 0 && overlap(mine, box)) sum += price;
+    }
+    return sum;
   };
 
   const cost = (boxes: readonly Box[], limit: number): number => {
@@ -77,45 +126,57 @@ export function emptySheet(px: number): Sheet {
     for (const mine of boxes) {
       const prices = COST[mine.matter];
       asked += 1;
-      const against = (others: readonly Listed[]): void => {
-        for (const other of others) {
-          if (other.seen === asked) continue;
-          other.seen = asked;
-          const price = prices[other.box.matter];
-          if (price > 0 && overlap(mine, other.box)) sum += price;
+      const x0 = Math.floor(mine.minX / side);
+      const x1 = Math.floor(mine.maxX / side);
+      const y0 = Math.floor(mine.minY / side);
+      const y1 = Math.floor(mine.maxY / side);
+      if (tooMany(x0, x1, y0, y1)) sum += against(mine, prices, all);
+      else {
+        sum += against(mine, prices, large);
+        for (let x = x0; x <= x1; x++) {
+          for (let y = y0; y <= y1; y++) {
+            const square = squares.get(squareKey(x, y));
+            if (square) sum += against(mine, prices, square);
+          }
         }
-      };
-      const keys = squaresOf(mine, side);
-      if (keys) {
-        against(large);
-        for (const key of keys) {
-          const square = squares.get(key);
-          if (square) against(square);
-        }
-      } else against(all);
+      }
       if (sum >= limit) return sum;
     }
     return sum;
   };
 
-  const place = (candidates: Iterable<Candidate>): readonly Entity[] => {
+  const put = (key: string, index: number, over: number, plan: Plan): readonly Entity[] => {
+    taken.set(key, { index, over });
+    add(plan.boxes);
+    return plan.entities();
+  };
+
+  const place = (places: Places): readonly Entity[] => {
+    const held = before?.get(places.key);
+    if (held && held.index < places.count && places.cost(held.index) < Infinity) {
+      const plan = places.plan(held.index);
+      const over = cost(plan.boxes, held.over + 2 * ROUNDING);
+      if (over <= held.over + ROUNDING) return put(places.key, held.index, Math.max(over, held.over), plan);
+    }
     let best: Plan | undefined;
+    let bestIndex = 0;
     let least = Infinity;
-    for (const candidate of candidates) {
-      if (candidate.cost >= least) break;
-      const plan = candidate.plan();
-      const total = candidate.cost + cost(plan.boxes, least - candidate.cost);
+    for (let i = 0; i < places.count; i++) {
+      const own = places.cost(i);
+      if (own === Infinity) continue;
+      if (own >= least) break;
+      const plan = places.plan(i);
+      const total = own + cost(plan.boxes, least - own);
       if (total < least) {
         least = total;
         best = plan;
+        bestIndex = i;
       }
     }
-    if (!best) return [];
-    add(best.boxes);
-    return best.entities();
+    return best ? put(places.key, bestIndex, least - places.cost(bestIndex), best) : [];
   };
 
-  return { add, cost, place, bounds: () => bounds };
+  return { add, cost, place, bounds: () => ({ minX, minY, maxX, maxY }), taken: () => taken };
 }
 
 /** A box on the sheet, and the last question for which it was looked at. */
@@ -124,17 +185,10 @@ interface Listed {
   seen: number;
 }
 
-/** Keys of the squares that a box's upright bounds touch; undefined where there are too many of them. */
-function squaresOf(b: Box, side: number): readonly number[] | undefined {
-  const x0 = Math.floor(b.minX / side);
-  const x1 = Math.floor(b.maxX / side);
-  const y0 = Math.floor(b.minY / side);
-  const y1 = Math.floor(b.maxY / side);
-  if ((x1 - x0 + 1) * (y1 - y0 + 1) > MOST_SQUARES) return undefined;
-  const keys: number[] = [];
-  for (let x = x0; x <= x1; x++) for (let y = y0; y <= y1; y++) keys.push(x * 65_536 + y);
-  return keys;
-}
+const squareKey = (x: number, y: number): number => x * 65_536 + y;
+
+/** Whether a box's upright bounds touch more squares than it is listed under. */
+const tooMany = (x0: number, x1: number, y0: number, y1: number): boolean => (x1 - x0 + 1) * (y1 - y0 + 1) > MOST_SQUARES;
 
 /** How far the box round everything reaches from the origin in a direction (unit). */
 export const reach = (b: Bounds, ux: number, uy: number): number =>

@@ -3,7 +3,7 @@ import type { Point } from '../core/geometry/types';
 import type { Pick } from './entities';
 import { dimension, figurePlaces, figureWidth, type DimensionSpec, type FigurePlace } from './dimension';
 import { measuredBeyond, measuredFace, type RunLeg } from './mainRun';
-import { reach, type Candidate, type Sheet } from './placement';
+import { reach, type Places, type Sheet } from './placement';
 import { HOLE_PAST_PX } from './sectionShape';
 import { basisWord, rowText, type Words } from './words';
 
@@ -15,6 +15,7 @@ const ROWS = 9;
 const ROW_COST = 10;
 const SIDE_COST = 5;
 const BESIDE_COST: Readonly<Record<FigurePlace, number>> = { gap: 0, beside: 0, after: 1, before: 2 };
+const FIGURE_PLACES = ['gap', 'beside', 'after', 'before'] as const;
 
 /** A length along a leg, from x0 to x1 in its frame; each end on a face (z), or on whichever face is nearer. */
 interface Measured {
@@ -34,13 +35,13 @@ interface Measured {
 }
 
 /** Every place for one dimension along a leg: both sides, several rows outwards, and one outside all that is on the sheet. */
-export function* dimensionCandidates(run: RunLeg, measured: Measured, thickness: number, px: number, sheet: Sheet): Generator<Candidate> {
+export function dimensionPlaces(run: RunLeg, measured: Measured, thickness: number, px: number, sheet: Sheet): Places {
   const back = measured.x1 < measured.x0;
   const ux = back ? -run.ux : run.ux;
   const uy = back ? -run.uy : run.uy;
   const clear = HOLE_PAST_PX * px;
   const width = figureWidth(measured.text, measured.suffix);
-  const sides = [measured.side, -measured.side].map((side) => {
+  const onSide = (side: 1 | -1) => {
     const face = side > 0 ? 0 : -thickness;
     const anchor = (x: number, z: number | undefined): Point => run.at(x, z === undefined ? face : side > 0 ? Math.max(z, 0) : Math.min(z, -thickness));
     const normal = { x: -run.uy * side, y: run.ux * side };
@@ -61,17 +62,27 @@ export function* dimensionCandidates(run: RunLeg, measured: Measured, thickness:
       clearTo: measured.clear1 ? clear : 0,
     };
     // The normal of a dimension is the leg's own; for a length that counts backwards it points the other way.
-    return { normal, spec, base: surface.x * normal.x + surface.y * normal.y, sign: side * (back ? -1 : 1), dislike: side === measured.side ? 0 : SIDE_COST };
-  });
-  const places = sides[0] ? figurePlaces(sides[0].spec, px) : [];
-  for (let row = 0; row <= ROWS; row++) {
-    for (const { normal, spec, base, sign, dislike } of sides) {
+    return { normal, spec, base: surface.x * normal.x + surface.y * normal.y, sign: side * (back ? -1 : 1) };
+  };
+  const liked = onSide(measured.side);
+  const other = onSide(measured.side === 1 ? -1 : 1);
+  const offered = figurePlaces(liked.spec, px);
+  // Row by row, the liked side first, each with its figure in every place there is.
+  const perRow = 2 * FIGURE_PLACES.length;
+  const figureOf = (index: number): FigurePlace => FIGURE_PLACES[index % FIGURE_PLACES.length] ?? 'gap';
+  const rowOf = (index: number): number => Math.floor(index / perRow);
+  const onLikedSide = (index: number): boolean => index % perRow < FIGURE_PLACES.length;
+  return {
+    key: measured.key,
+    count: (ROWS + 1) * perRow,
+    cost: (index) => (offered.includes(figureOf(index)) ? rowOf(index) * ROW_COST + (onLikedSide(index) ? 0 : SIDE_COST) + BESIDE_COST[figureOf(index)] : Infinity),
+    plan: (index) => {
+      const { normal, spec, base, sign } = onLikedSide(index) ? liked : other;
+      const row = rowOf(index);
       const height = row < ROWS ? base + (FIRST_ROW_PX + row * ROW_PX) * px : reach(sheet.bounds(), normal.x, normal.y) + ROW_PX * px;
-      for (const place of places) {
-        yield { cost: row * ROW_COST + dislike + BESIDE_COST[place], plan: () => dimension({ ...spec, level: height * sign }, place, px) };
-      }
-    }
-  }
+      return dimension({ ...spec, level: height * sign }, figureOf(index), px);
+    },
+  };
 }
 
 /** Positions of holes, and pitches of rows along the leg. */
