@@ -1,7 +1,7 @@
 import { STARTING_SHAPES } from '../../job/startingShapes';
 import { goTo } from '../../store/bench';
 import { SHAPE_WORDS } from '../tabs/shapeWords';
-import { startEmpty, startFromExample } from './openings';
+import { startEmpty, startFromExample } from './otherJob';
 
 /** Another job on the bench; undo brings this one back. */
 export function StartAfresh() {

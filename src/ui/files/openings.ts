@@ -1,13 +1,11 @@
 /** Ways to put a job on the bench. Each can be taken back by undo. */
 import { exampleJob } from '../../job/exampleJob';
 import { LONGEST_FILE } from '../../job/limits';
-import type { Job } from '../../job/schema';
-import { startingPart, type StartingShape } from '../../job/startingShapes';
 import { bench, freshBench, goTo, putOnBench, showPart } from '../../store/bench';
 import { say, screen, setOutcome } from '../screen';
 
 /** The example opens on its second part, the strap: it has bends, holes and something to look at. */
-const SHOWN_FIRST = 'strap';
+export const SHOWN_FIRST = 'strap';
 
 /** The finished example, on a bench that has nothing on it yet. */
 export function openExample(): void {
@@ -15,25 +13,6 @@ export function openExample(): void {
   bench.setState({ ...freshBench(exampleJob), trouble });
   showPart(SHOWN_FIRST);
 }
-
-export function startFromExample(): void {
-  putOnBench(exampleJob, 'starting from the example');
-  showPart(SHOWN_FIRST);
-}
-
-/** A job with one part and the stocks of the example, which are figures for common metals. */
-export function emptyJob(shape: StartingShape): Job {
-  const { stocks } = exampleJob;
-  return {
-    ...exampleJob,
-    name: '',
-    scale: '1',
-    sizes: [],
-    parts: [startingPart(shape, { id: 'part-1', stock: stocks[0]?.id ?? '', plain: exampleJob.units.plain })],
-  };
-}
-
-export const startEmpty = (shape: StartingShape): void => putOnBench(emptyJob(shape), 'starting an empty job');
 
 /** The text of a file, or why it could not be had. */
 async function textOf(file: File): Promise<{ readonly text: string } | { readonly says: string }> {

@@ -1,11 +1,14 @@
+import { lazy, Suspense } from 'react';
 import { BlankFigure, SectionFigure } from '../canvas/Figures';
 import { JobCard } from '../card/JobCard';
 import { Checks } from '../checks/Checks';
 import { useScreen } from '../screen';
-import { NewPart } from '../tabs/NewPart';
 import { PartTabs } from '../tabs/PartTabs';
 import { FoldedArea } from './FoldedArea';
 import { FootBar } from './FootBar';
+
+/** Loads when a new part is asked for. */
+const NewPart = lazy(async () => ({ default: (await import('../tabs/NewPart')).NewPart }));
 
 /** The part in view: section over blank, folded and checks at the foot, the job card on the right. */
 export function PartsRoom() {
@@ -14,7 +17,11 @@ export function PartsRoom() {
     <>
       <PartTabs />
       <main id="sheet" className="sheet parts" tabIndex={-1}>
-        {newPartOpen && <NewPart />}
+        {newPartOpen && (
+          <Suspense fallback={null}>
+            <NewPart />
+          </Suspense>
+        )}
         <div className="area-section" id="drawings">
           <SectionFigure />
         </div>
