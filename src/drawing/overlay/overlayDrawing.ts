@@ -10,7 +10,7 @@ import { sectionOutline } from '../../core/part/sectionOutline';
 import type { Comparison } from '../../job/compare/compareStocks';
 import { datumOf } from '../../job/tables/bendRows';
 import type { Shape } from '../../job/workOut';
-import { segmentBoxes, type Box } from '../boxes';
+import { segmentBoxes, uprightBox, type Box } from '../boxes';
 import type { Drawing, Entity, Lettering, Role } from '../entities';
 import { mainRun } from '../mainRun';
 import { drawnBounds, emptySheet } from '../placement';
@@ -27,6 +27,7 @@ export const overlayRole = (index: number): Role => (index === 0 ? 'outline' : (
 interface Lines {
   readonly entities: readonly Entity[];
   readonly segments: readonly Segment[];
+  readonly openings: readonly Contour[];
   readonly extent: Bounds;
 }
 
@@ -51,6 +52,7 @@ function sectionLines(shape: Shape, key: string, index: number): Lines {
   return {
     entities: [path(`${key} outline`, role, outline, true), path(`${key} hole edges`, index === 0 ? 'hole edge' : role, edges, false)],
     segments: [...outline, ...edges],
+    openings: [],
     extent: pathBounds(outline),
   };
 }
@@ -65,7 +67,8 @@ function blankLines({ blank }: Shape, key: string, index: number): Lines {
   const holes: Entity = { kind: 'contours', key: `${key} holes`, role: index === 0 ? 'hole' : role, contours };
   return {
     entities: [path(`${key} outline`, role, outline, true), holes, path(`${key} bends`, index === 0 ? 'bend centre line' : role, bends, false)],
-    segments: [...outline, ...bends, ...contours.flatMap((c) => (c.kind === 'path' ? c.segments : []))],
+    segments: [...outline, ...bends],
+    openings: contours,
     extent: pathBounds(outline),
   };
 }
@@ -82,7 +85,10 @@ export function overlayDrawing(comparison: Comparison, view: OverlayView, letter
   });
   const extent = drawn.reduce<Bounds>((b, { extent: own }) => joined(b, own), NOTHING);
   if (drawn.length === 0) return { entities: [], extent: NO_EXTENT, bounds: NO_EXTENT };
-  const boxes: readonly Box[] = drawn.flatMap(({ segments }, i) => segments.flatMap((s) => segmentBoxes(i === 0 ? 'metal' : 'line', s)));
+  const boxes: readonly Box[] = drawn.flatMap(({ segments, openings }) => [
+    ...segments.flatMap((s) => segmentBoxes('metal', s)),
+    ...openings.map((contour) => uprightBox('metal', contourBounds(contour))),
+  ]);
   const sheet = emptySheet(px);
   sheet.add(boxes);
   // The full lines of the first stock last, over the others' broken ones.

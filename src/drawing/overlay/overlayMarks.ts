@@ -76,6 +76,8 @@ const DISTANCES_PX = [16, 24, 34, 48, 68, 96, 140, 200, 280];
 const DIRECTIONS = [90, 70, 110, 45, 135, -90, -70, -110, -45, -135, 0, 180, 20, 160].map((degrees) => (degrees * Math.PI) / 180);
 const PLACES = DISTANCES_PX.flatMap((distance, i) => DIRECTIONS.map((direction, j) => ({ distance, direction, cost: i * 14 + j }))).toSorted((a, b) => a.cost - b.cost);
 const DOT_PX = 2;
+/** px kept free to either side of letters, so that two marks are not read as one. */
+const APART_PX = 5;
 
 /** Above everything: px to either side of what is marked. */
 const ABOVE = [0, 30, -30, 60, -60, 110, -110];
@@ -109,7 +111,7 @@ export function markPlaces(mark: Mark, px: number, sheet: Sheet): Places {
     const start = { x: mark.at.x + ux * 3 * px, y: mark.at.y + uy * 3 * px };
     const common = mark.pick ? { pick: mark.pick } : {};
     return {
-      boxes: [letteringBox(width, 'difference letter', base, 'middle', 0, px), ...(led ? [lineBox('extension', start, end)] : [])],
+      boxes: [letteringBox(width + 2 * APART_PX, 'difference letter', base, 'middle', 0, px), ...(led ? [lineBox('extension', start, end)] : [])],
       entities: () => [
         { kind: 'contours', key: `${mark.key} dot`, role: 'arrow', contours: [{ kind: 'circle', centre: mark.at, radius: DOT_PX * px }], ...common },
         ...(led ? [{ kind: 'path' as const, key: `${mark.key} leader`, role: 'leader' as const, runs: [{ segments: [line(mark.at, end)], closed: false }], ...common }] : []),

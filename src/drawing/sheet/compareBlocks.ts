@@ -99,7 +99,7 @@ function legend(job: Job, comparison: Comparison, words: Words): Block {
       const lines = brokenTo(says, 'sheet text', (width - sample - 3) / PAPER_PX_MM);
       const step = lineHeight('sheet text');
       return unbroken(lines.length * step, (p) => [
-        { kind: 'path' as const, key: `legend ${i} line`, role: overlayRole(i), runs: [{ segments: [line({ x: p.x, y: p.y - step * 0.55 }, { x: p.x + sample, y: p.y - step * 0.55 })], closed: false }] },
+        { kind: 'path' as const, key: `legend ${i} line`, role: i === 0 ? ('hole edge' as const) : overlayRole(i), runs: [{ segments: [line({ x: p.x, y: p.y - step * 0.55 }, { x: p.x + sample, y: p.y - step * 0.55 })], closed: false }] },
         ...lines.map((said, j) => text(`legend ${i} ${j}`, 'sheet text', { x: p.x + sample + 3, y: p.y - baseDrop('sheet text') - j * step }, said)),
       ]);
     });

@@ -2,6 +2,7 @@
 import type { Comparison } from '../../job/compare/compareStocks';
 import type { Job } from '../../job/schema';
 import { overlayDrawing, type OverlayView } from '../overlay/overlayDrawing';
+import type { Drawing, Entity } from '../entities';
 import type { Page } from '../page';
 import type { Words } from '../words';
 import { compareBlocks, stockNames } from './compareBlocks';
@@ -24,16 +25,22 @@ const VIEWS: readonly { readonly view: OverlayView; readonly title: string; read
   { view: 'blank', title: 'Blanks', note: 'marked face up, laid over one another at the start of leg A' },
 ];
 
+/** The stocks differ by tenths of a mm: the first one's edges are drawn half as wide as on a shop sheet, so that the others show beside them. */
+const thinly = (drawing: Drawing): Drawing => ({
+  ...drawing,
+  entities: drawing.entities.map((entity): Entity => (entity.role === 'outline' || entity.role === 'hole' ? { ...entity, role: 'hole edge' } : entity)),
+});
+
 /** One sheet where it fits, more for long tables. Where the part can be made in none of the stocks the sheet says so. */
 export function compareSheetPages({ job, partId, comparison, words }: CompareSheetSubject, settings: SheetSettings): readonly Page[] {
   const part = job.parts.find(({ id }) => id === partId);
   const drawable = comparison.stocks.some(({ worked }) => worked.shape !== undefined);
   const figures = VIEWS.map(({ view, title, note }): FigureMaker => {
     const { extent } = overlayDrawing(comparison, view, { px: 1 });
-    return makerOf(extent, (lettering) => ({ key: view, title, note, drawing: overlayDrawing(comparison, view, lettering) }));
+    return makerOf(extent, (lettering) => ({ key: view, title, note, drawing: thinly(overlayDrawing(comparison, view, lettering)) }));
   });
   const reasons = [...new Set(comparison.stocks.flatMap(({ worked }) => worked.problems.map(({ says }) => says)))];
-  const { bodies } = drawable ? compose({ figures, blocks: compareBlocks(job, comparison, words) }, settings) : { bodies: flow([refusal(reasons)], innerOf(settings)) };
+  const { bodies } = drawable ? compose({ figures, blocks: compareBlocks(job, comparison, words) }, settings, 0) : { bodies: flow([refusal(reasons)], innerOf(settings)) };
 
   const names = stockNames(job, comparison);
   const place = job.parts.findIndex(({ id }) => id === partId) + 1;

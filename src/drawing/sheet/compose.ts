@@ -140,14 +140,14 @@ export interface Composed {
 const NO_SCALE = '–';
 
 /** Figures with as many blocks beside them as stay without making them much smaller; the blocks that had to leave. */
-function withBlocks(fit: Fit, blocks: readonly SheetBlock[], inner: Inner): { readonly body: Body; readonly left: readonly SheetBlock[] } | undefined {
+function withBlocks(fit: Fit, blocks: readonly SheetBlock[], inner: Inner, given: number): { readonly body: Body; readonly left: readonly SheetBlock[] } | undefined {
   const alone = best(fit, [], inner);
   if (!alone) return undefined;
   for (const leaving of LEAVING) {
     const stay = blocks.filter((b) => !leaving.includes(b.kind));
     if (leaving.length > 0 && stay.length === blocks.length) continue;
     const arranged = best(fit, stay, inner);
-    if (!arranged || arranged.fitted.rank > alone.fitted.rank + STEPS_GIVEN) continue;
+    if (!arranged || arranged.fitted.rank > alone.fitted.rank + given) continue;
     return { body: { scale: arranged.fitted.scale.says, entities: arranged.draw() }, left: blocks.filter((b) => leaving.includes(b.kind)) };
   }
   return { body: { scale: alone.fitted.scale.says, entities: alone.draw() }, left: blocks };
@@ -155,8 +155,11 @@ function withBlocks(fit: Fit, blocks: readonly SheetBlock[], inner: Inner): { re
 
 const LEAST_FIRST: readonly Detail[] = ['bare', 'no holes', 'all'];
 
-/** All figures on the first sheet; where they are too many for one, each on its own; where even so one is too crowded, with fewer dimensions. */
-export function compose({ figures, blocks }: Contents, settings: SheetSettings): Composed {
+/**
+ * All figures on the first sheet; where they are too many for one, each on its own; where even so one is too crowded, with fewer dimensions.
+ * @param given steps of the series that figures may be smaller for the sake of one sheet
+ */
+export function compose({ figures, blocks }: Contents, settings: SheetSettings, given = STEPS_GIVEN): Composed {
   const whole = innerOf(settings);
   const foot = cautionsFoot(whole.width);
   const inner: Inner = { ...whole, height: whole.height - foot.height - UNDER / 2 };
@@ -171,16 +174,16 @@ export function compose({ figures, blocks }: Contents, settings: SheetSettings):
   };
   const place = (): void => {
     for (const detail of ['all', 'no holes'] as const) {
-      const together = withBlocks(figureFitter(figures, detail), left, inner);
+      const together = withBlocks(figureFitter(figures, detail), left, inner, given);
       if (together) return take(together, detail);
-      const apart = figures.map((figure) => withBlocks(figureFitter([figure], detail), [], inner));
+      const apart = figures.map((figure) => withBlocks(figureFitter([figure], detail), [], inner, given));
       if (apart.every((shown) => shown !== undefined)) return each(detail);
     }
     return each('bare');
   };
   const each = (detail: Detail): void => {
     for (const figure of figures) {
-      const shown = withBlocks(figureFitter([figure], detail), left, inner);
+      const shown = withBlocks(figureFitter([figure], detail), left, inner, given);
       if (shown) take(shown, detail);
     }
   };

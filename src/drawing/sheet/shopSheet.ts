@@ -5,7 +5,9 @@ import { unitWord } from '../../core/units/formatLength';
 import type { Job } from '../../job/schema';
 import { canGoOut, whyNot, type Shape, type WorkedOut } from '../../job/workOut';
 import { blankDrawing } from '../blankDrawing';
+import type { Drawing } from '../entities';
 import type { Page } from '../page';
+import type { PlacedDrawing } from '../placement';
 import { sectionDrawing } from '../sectionDrawing';
 import type { Words } from '../words';
 import { compose, flow, innerOf, sheetPage, type Composed, type SheetSettings } from './compose';
@@ -36,6 +38,9 @@ const LEFT_OUT: Readonly<Record<Detail, readonly string[]>> = {
 /** A section with more dimensions of holes than this can no longer be read; the table has them. */
 const MOST_HOLE_DIMENSIONS = 10;
 
+/** Readings that show for a chosen leg only take no room on paper. */
+const asShown = (drawing: PlacedDrawing): Drawing => ({ ...drawing, bounds: drawing.shown });
+
 function partFigures(shape: Shape, words: Words): readonly FigureMaker[] {
   const { layout, blank, folded } = shape;
   const size = `${words.length(blank.bounds.maxX)} × ${words.length(blank.bounds.maxY)}`;
@@ -46,13 +51,13 @@ function partFigures(shape: Shape, words: Words): readonly FigureMaker[] {
       key: 'section',
       title: 'Section',
       note: many ? 'looking on the near edge, sizes as given; holes in the table' : 'looking on the near edge, sizes as given',
-      drawing: sectionDrawing(layout, folded, words, many ? { ...lettering, withoutHoles: true } : lettering),
+      drawing: asShown(sectionDrawing(layout, folded, words, many ? { ...lettering, withoutHoles: true } : lettering)),
     })),
     makerOf(blank.bounds, (lettering) => ({
       key: 'blank',
       title: 'Blank',
       note: `${size}, marked face up, running dimensions from the start of leg A`,
-      drawing: blankDrawing(layout, blank, words, lettering),
+      drawing: asShown(blankDrawing(layout, blank, words, lettering)),
     })),
   ];
 }

@@ -50,11 +50,14 @@ interface Measured {
 }
 
 function measured({ columns, rows }: TableSpec): Measured {
+  const heads = columns.map((column) => Math.max(...column.head.map((said) => widthOf(said, HEAD))));
   const natural = columns.map((column, i) => {
-    const wanted = Math.max(...column.head.map((line) => widthOf(line, HEAD)), ...rows.map((row) => cellWidth(row[i] ?? '')));
-    return column.most === undefined ? wanted : Math.min(column.most, wanted);
+    const wanted = Math.max(heads[i] ?? 0, ...rows.map((row) => cellWidth(row[i] ?? '')));
+    return column.most === undefined ? wanted : Math.max(heads[i] ?? 0, Math.min(column.most, wanted));
   });
-  return { natural, least: columns.map((column, i) => (column.least === undefined ? (natural[i] ?? 0) : Math.min(column.least, natural[i] ?? 0))) };
+  // A head is never cut.
+  const least = columns.map((column, i) => (column.least === undefined ? (natural[i] ?? 0) : Math.max(heads[i] ?? 0, Math.min(column.least, natural[i] ?? 0))));
+  return { natural, least };
 }
 
 const total = (widths: readonly number[]): number => widths.reduce((sum, w) => sum + w, 0) + GAP * Math.max(0, widths.length - 1) + 2 * SIDE;
