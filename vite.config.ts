@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
@@ -5,6 +6,10 @@ export default defineConfig({
   // Relative paths: the app can be put in any folder of any server.
   base: './',
   plugins: [react()],
+  resolve: {
+    // The PDF library asks for these when it is given HTML or SVG to draw, which it never is here.
+    alias: Object.fromEntries(['html2canvas', 'dompurify', 'canvg'].map((name) => [name, fileURLToPath(new URL('src/export/pdf/emptyModule.ts', import.meta.url))])),
+  },
   build: {
     target: 'es2023',
     // Fonts stay files of their own: inlined, every face would load whether it is needed or not.

@@ -4,6 +4,8 @@ export interface FileSubject {
   readonly part: string;
   readonly stock?: string;
   readonly quantity?: number;
+  /** What of it the file holds, where there are several: `template`. */
+  readonly what?: string;
 }
 
 /** Bytes of UTF-8, ending included. Most systems take 255; the rest is left for a bracketed number and a longer folder path. */
@@ -57,7 +59,7 @@ const key = (name: string): string => name.normalize('NFKC').toUpperCase().toLow
 export function fileName(subject: FileSubject, extension: string): string {
   const { quantity } = subject;
   const off = quantity !== undefined && Number.isSafeInteger(quantity) && quantity > 0 ? `${quantity} off` : '';
-  const joined = [piece(subject.part) || 'part', piece(subject.stock ?? ''), off].filter((p) => p !== '').join(' - ');
+  const joined = [piece(subject.part) || 'part', piece(subject.stock ?? ''), off, piece(subject.what ?? '')].filter((p) => p !== '').join(' - ');
   const safe = RESERVED.test((joined.split('.')[0] ?? '').trim()) ? `part ${joined}` : joined;
   return `${fitting(safe, MOST_BYTES)}.${extension}`;
 }

@@ -1,4 +1,5 @@
 /** Pages for what is wished: templates, wrap-round templates or shop sheets of some parts of a job. */
+import { bad } from '../../core/result';
 import { unitWord } from '../../core/units/formatLength';
 import type { Job } from '../../job/schema';
 import { canGoOut, whyNot, workOut, type WorkedOut } from '../../job/workOut';
@@ -34,7 +35,7 @@ function templates(job: Job, wish: PaperWish, wished: readonly Wished[], date: s
   const { length } = partWords(job, '', new Map());
   const settings: TemplateSettings = { paper, turn, margins: SAFE_MARGINS, correction, overlap, gap, date, length, unit: unitWord(job.units) };
   const laid = wish.kind === 'wrap' ? wrapPages(subjects, settings) : templatePages(subjects, settings);
-  return laid.ok ? { pages: laid.value, leftOut: [], problem: undefined } : { pages: [], leftOut: [], problem: laid.problem.says };
+  return laid.ok ? { pages: laid.value, leftOut: [], problem: undefined } : { pages: [], leftOut: [], problem: laid.problem };
 }
 
 /**
@@ -46,8 +47,8 @@ export function layPapers(job: Job, wish: PaperWish, worked: (id: string) => Wor
   const may = all.filter((part) => canGoOut(part.worked));
   const leftOut = all.filter((part) => !may.includes(part)).map((part) => ({ id: part.id, says: whyNot(part.worked) }));
   const day = printedDay(wish.date);
-  if (!day.ok) return { pages: [], leftOut, problem: day.problem.says };
-  if (may.length === 0) return { pages: [], leftOut, problem: all.length === 0 ? NOTHING_CHOSEN : NOTHING_LEFT };
+  if (!day.ok) return { pages: [], leftOut, problem: day.problem };
+  if (may.length === 0) return { pages: [], leftOut, problem: bad('parts', all.length === 0 ? NOTHING_CHOSEN : NOTHING_LEFT).problem };
   if (wish.kind !== 'sheet') return { ...templates(job, wish, may, day.value), leftOut };
   const turn = wish.turn === 'upright' ? 'upright' : 'lying';
   const pages = may.flatMap(({ id, worked: own }) =>

@@ -1,4 +1,5 @@
 /** What is to be printed of a job, and what comes of it. Plain data: it goes to a worker and back. */
+import type { Problem } from '../../core/result';
 import type { Page } from '../page';
 import type { Correction } from '../template/correction';
 import type { PaperName } from '../template/paperSizes';
@@ -28,7 +29,7 @@ export interface LaidPapers {
   /** Parts that are not printed, each with the sentences that say why. */
   readonly leftOut: readonly { readonly id: string; readonly says: readonly string[] }[];
   /** What keeps the rest from being printed: a setting, or that nothing is left. */
-  readonly problem: string | undefined;
+  readonly problem: Problem | undefined;
 }
 
 /** Settings of a print that has none of its own: as printed headless, and on the first visit. mm. */
