@@ -3,6 +3,7 @@ import { checkPart } from '../core/checks/checkPart';
 import { fold } from '../core/part/fold';
 import { layOut, type WalkableLayout } from '../core/part/layOut';
 import { unfold } from '../core/part/unfold';
+import { sayInUnits } from '../core/units/sayInUnits';
 import type { Metal } from '../core/checks/metals';
 import type { Blank, Finding, Folded } from '../core/part/layoutTypes';
 import type { Part } from '../core/part/types';
@@ -38,7 +39,7 @@ const metalOf = (job: Job, partId: string): Metal =>
 /** Works out one part from scratch. The part's id must be in the job. */
 export function workOut(job: Job, partId: string): WorkedOut {
   const resolved = resolvePart(job, partId);
-  return resolved.part ? workOutAs(job, partId, resolved, resolved.part) : { resolved, shape: undefined, problems: resolved.problems, findings: [] };
+  return resolved.part ? workOutAs(job, partId, resolved, resolved.part) : { resolved, shape: undefined, problems: told(job, resolved.problems), findings: [] };
 }
 
 /** Works a part out with other numbers than its entries give: sizes held while the stock changes. */
@@ -46,12 +47,24 @@ export function workOutAs(job: Job, partId: string, resolved: ResolvedPart, part
   const laid = layOut(part);
   if (!laid.ok) {
     const problems = laid.problems.map(({ field, says }) => ({ field: jobField(job, partId, field), says }));
-    return { resolved, shape: undefined, problems: [...resolved.problems, ...problems], findings: [] };
+    return { resolved, shape: undefined, problems: told(job, [...resolved.problems, ...problems]), findings: [] };
   }
   const layout = laid.value;
   const blank = unfold(layout);
   const findings = checkPart(layout, blank, metalOf(job, partId));
-  return { resolved, shape: { layout, blank, folded: fold(layout) }, problems: resolved.problems, findings };
+  return { resolved, shape: { layout, blank, folded: fold(layout) }, problems: told(job, resolved.problems), findings: told(job, findings) };
+}
+
+/** Sentences in the unit that the job shows, each field's told once. */
+function told<Said extends { readonly says: string; readonly field?: string }>(job: Job, said: readonly Said[]): readonly Said[] {
+  const seen = new Set<string>();
+  return said.flatMap((one) => {
+    const says = sayInUnits(one.says, job.units);
+    const key = `${one.field ?? ''} ${says}`;
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return says === one.says ? [one] : [{ ...one, says }];
+  });
 }
 
 /** Whether the part may go out: every field holds, and no check says stop. */

@@ -16,7 +16,7 @@ const lastGood = new Map<string, Shape>();
 /** Everything of the job that a part's geometry reads. */
 function inputs(job: Job, partId: string): readonly unknown[] {
   const part = job.parts.find((p) => p.id === partId);
-  return [part, job.stocks.find((s) => s.id === part?.stock), job.sizes, job.scale, job.units.plain];
+  return [part, job.stocks.find((s) => s.id === part?.stock), job.sizes, job.scale, job.units];
 }
 
 /** The part worked out; the same object as before while nothing that it reads has changed. */
