@@ -27,6 +27,7 @@ async function goRound(bench: Bench, look: (place: string) => Promise<void>): Pr
   await look('Parts, a hole chosen');
   await bench.row('Peg leg').getByRole('textbox', { name: 'Bend 3, angle' }).click();
   await look('Parts, a bend chosen');
+  await bench.letGo();
   await bench.enter('Peg leg, length', '6*ptch');
   await bench.cutIt.getByRole('button', { name: /^DXF for the bureau/ }).click();
   await expect(bench.cutIt.getByText('Front strap is not ready to go out.')).toBeVisible();

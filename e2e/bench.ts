@@ -46,7 +46,7 @@ export class Bench {
     this.section = page.getByRole('group', { name: /^Section:/ });
     this.blank = page.getByRole('group', { name: /^Blank:/ });
     this.checks = page.getByRole('region', { name: 'Checks', exact: true });
-    this.cutIt = page.getByRole('region', { name: 'Cut it', exact: true });
+    this.cutIt = page.getByRole('region', { name: 'Cut it, or print it', exact: true });
   }
 
   /** Opens the app and waits until the drawings stand. */
@@ -150,7 +150,7 @@ export class Bench {
     await (await this.type(name, text)).press('Enter');
   }
 
-  async goTo(place: 'Parts' | 'Stock and sizes' | 'Files'): Promise<void> {
+  async goTo(place: 'Parts' | 'Stock and sizes' | 'Papers' | 'Files'): Promise<void> {
     await this.page.getByRole('navigation', { name: 'Places' }).getByRole('button', { name: place, exact: true }).click();
   }
 
