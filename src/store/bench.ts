@@ -9,7 +9,7 @@ import type { Job } from '../job/schema';
 import type { Pick } from '../drawing/entities';
 
 /** One place of the app. */
-export type Room = 'parts' | 'stock' | 'files';
+export type Room = 'parts' | 'compare' | 'stock' | 'papers' | 'files';
 
 /** A job as it was before a change, and what that change was called. */
 interface Past {
@@ -145,6 +145,8 @@ const shown = (job: Job, step: Past) => {
 
 export const choose = (chosen: Pick | null): void => bench.setState({ chosen });
 export const showPart = (part: string): void => bench.setState({ part, chosen: null, room: 'parts', editing: null });
+/** Another part in a place that shows one; elsewhere it is shown where parts are. */
+export const turnToPart = (part: string): void => bench.setState(({ room }) => ({ part, chosen: null, room: room === 'compare' ? room : 'parts', editing: null }));
 export const goTo = (room: Room): void => bench.setState({ room, editing: null });
 export const edit = (field: string | null): void => bench.setState({ editing: field });
 export const report = (trouble: string | null): void => bench.setState({ trouble });

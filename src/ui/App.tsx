@@ -1,5 +1,5 @@
 import { lazy, Suspense, useEffect, type ReactNode } from 'react';
-import { useBench } from '../store/bench';
+import { useBench, type Room } from '../store/bench';
 import { unreachable } from '../core/result';
 import { pressKey } from './commands';
 import { openDroppedFiles } from './files/openings';
@@ -13,7 +13,9 @@ import { TroubleLine } from './trouble/TroubleLine';
 import './sheet.css';
 
 /** Rooms that are not in the first view load when they are entered. */
+const CompareRoom = lazy(async () => ({ default: (await import('./compare/CompareRoom')).CompareRoom }));
 const StockRoom = lazy(async () => ({ default: (await import('./stock/StockRoom')).StockRoom }));
+const PapersRoom = lazy(async () => ({ default: (await import('./papers/PapersRoom')).PapersRoom }));
 const FilesRoom = lazy(async () => ({ default: (await import('./files/FilesRoom')).FilesRoom }));
 
 export function App() {
@@ -47,14 +49,26 @@ export function App() {
   );
 }
 
-function RoomInView({ room }: { readonly room: 'parts' | 'stock' | 'files' }) {
+function RoomInView({ room }: { readonly room: Room }) {
   switch (room) {
     case 'parts':
       return <PartsRoom />;
+    case 'compare':
+      return (
+        <Loaded key={room}>
+          <CompareRoom />
+        </Loaded>
+      );
     case 'stock':
       return (
         <Loaded key={room}>
           <StockRoom />
+        </Loaded>
+      );
+    case 'papers':
+      return (
+        <Loaded key={room}>
+          <PapersRoom />
         </Loaded>
       );
     case 'files':

@@ -1,9 +1,10 @@
 /** What can be done from anywhere: one record each, from which the buttons, the keys and the Keys panel are made. */
-import { bench, choose, goTo, redo, showPart, undo, type Bench } from '../store/bench';
+import { bench, choose, goTo, redo, turnToPart, undo, type Bench } from '../store/bench';
 import { downloadDxf } from './files/downloads';
 import { saveJobToFile } from './files/jobFile';
 import { deleteChosen, deletable } from './card/deleteChosen';
 import { matches } from './keys/matches';
+import { askToPrint } from './papers/paperSetting';
 import { isDim, say, screen, setLight } from './screen';
 
 export interface Command {
@@ -27,7 +28,7 @@ function stepPart(step: number): void {
   const { job, part } = bench.getState();
   const at = job.parts.findIndex(({ id }) => id === part);
   const next = job.parts[(at + step + job.parts.length) % job.parts.length];
-  if (next) showPart(next.id);
+  if (next) turnToPart(next.id);
 }
 
 export const undoCommand: Command = {
@@ -88,8 +89,18 @@ export const dxfCommand: Command = {
   run: () => void downloadDxf(bench.getState().part),
 };
 
+export const printCommand: Command = {
+  id: 'print',
+  label: 'Print the template; in Papers, what is in view',
+  keys: ['Ctrl P'],
+  can: always,
+  run: askToPrint,
+};
+
 export const partsCommand: Command = { id: 'parts', label: 'Go to Parts', keys: ['Alt 1'], can: always, run: () => goTo('parts') };
+export const compareCommand: Command = { id: 'compare', label: 'Go to Compare stock', keys: ['Alt 5'], can: always, run: () => goTo('compare') };
 export const stockCommand: Command = { id: 'stock', label: 'Go to Stock and sizes', keys: ['Alt 2'], can: always, run: () => goTo('stock') };
+export const papersCommand: Command = { id: 'papers', label: 'Go to Papers', keys: ['Alt 4'], can: always, run: () => goTo('papers') };
 export const filesCommand: Command = { id: 'files', label: 'Go to Files', keys: ['Alt 3'], can: always, run: () => goTo('files') };
 
 const nextPart: Command = { id: 'next-part', label: 'Next part', keys: ['Alt PageDown'], can: always, run: () => stepPart(1) };
@@ -114,7 +125,7 @@ const letGo: Command = {
 };
 
 export const COMMANDS: readonly Command[] = [
-  undoCommand, redoCommand, saveCommand, dxfCommand, deleteCommand, letGo, previousPart, nextPart, partsCommand, stockCommand, filesCommand, keysCommand, lightCommand,
+  undoCommand, redoCommand, saveCommand, dxfCommand, printCommand, deleteCommand, letGo, previousPart, nextPart, partsCommand, compareCommand, stockCommand, papersCommand, filesCommand, keysCommand, lightCommand,
 ];
 
 const inField = (target: EventTarget | null): boolean =>

@@ -1,6 +1,7 @@
 import { Outcome } from '../trouble/Outcome';
 import { downloadAll, downloadDxf, downloadSvg } from '../files/downloads';
 import { saveJobToFile } from '../files/jobFile';
+import { showPaper, usePaperSetting } from '../papers/paperSetting';
 import { careCount, wrongCount } from '../tabs/partStatus';
 import type { ThePart } from './useThePart';
 
@@ -14,22 +15,31 @@ export function before(worked: ThePart['worked']): string {
 }
 
 export function CutIt({ job, part, worked }: ThePart) {
+  const paper = usePaperSetting((state) => state.paper);
   const count = job.parts.length;
   return (
-    <section className="cut-it" aria-label="Cut it" id="cut-it">
-      <h2 className="area-title">Cut it</h2>
+    <section className="cut-it" aria-label="Cut it, or print it" id="cut-it">
+      <h2 className="area-title">Cut it, or print it</h2>
       <div className="outputs">
         <button type="button" className="btn main" onClick={() => void downloadDxf(part.id)}>
           DXF for the bureau <small>{before(worked)}</small>
         </button>
+        <button type="button" className="btn" onClick={() => showPaper('template')}>
+          Paper template <small>full size, on {paper}</small>
+        </button>
+        <button type="button" className="btn" onClick={() => showPaper('sheet')}>
+          Shop sheet <small>section, blank, bend order</small>
+        </button>
         <button type="button" className="btn" onClick={() => void downloadSvg(part.id)}>
           SVG of the blank <small>true size, layers named</small>
         </button>
-        <button type="button" className="btn" onClick={() => void downloadAll()}>
-          All parts <small>{count === 1 ? '1 DXF file' : `${count} DXF files`}</small>
+      </div>
+      <div className="links">
+        <button type="button" className="link" onClick={() => void downloadAll()}>
+          All parts, {count === 1 ? '1 DXF file' : `${count} DXF files`}
         </button>
-        <button type="button" className="btn" onClick={saveJobToFile}>
-          Save the job <small>to a file of your own</small>
+        <button type="button" className="link" onClick={saveJobToFile}>
+          Save the job to a file
         </button>
       </div>
       <Outcome />

@@ -6,7 +6,9 @@ import './head.css';
 
 const PLACES: readonly (readonly [Room, string])[] = [
   ['parts', 'Parts'],
+  ['compare', 'Compare stock'],
   ['stock', 'Stock and sizes'],
+  ['papers', 'Papers'],
   ['files', 'Files'],
 ];
 

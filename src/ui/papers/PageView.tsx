@@ -117,10 +117,10 @@ function Paper({ page, wish, zoom }: { readonly page: Page; readonly wish: Paper
   const edge: CSSProperties = { inset: `${border.top * px}px ${border.right * px}px ${border.bottom * px}px ${border.left * px}px` };
   return (
     <div className="paper" style={style}>
+      <div className="paper-border" style={edge} />
       {/* Written by the program itself, every text of the job escaped. */}
       {/* oxlint-disable-next-line jsx-a11y/prefer-tag-over-role */}
       <div className="paper-drawn" role="img" aria-label={`${KINDS[wish.kind].name}, ${page.name}`} dangerouslySetInnerHTML={{ __html: svg.value }} />
-      <div className="paper-border" style={edge} />
     </div>
   );
 }

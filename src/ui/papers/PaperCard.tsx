@@ -35,14 +35,13 @@ export function PaperCard(props: PaperCardProps) {
       <section className="cut-it" aria-label="Print it">
         <div className="outputs">
           <button type="button" className="btn main" onClick={askToPrint}>
-            Print <small>{count > 0 ? `${sheets} of ${wish.paper}, at 100 %` : 'nothing to print yet'}</small>
+            Print <small>{count > 0 ? `${sheets} of ${wish.paper}` : 'nothing to print yet'}</small>
           </button>
           <button type="button" className="btn" aria-disabled={!current} onClick={() => current && laid && void savePdf(job, wish, laid)}>
             PDF <small>a file to keep or send</small>
           </button>
         </div>
         <Outcome />
-        <p className="caution">In the print window choose {wish.paper}, 100 % and no fit to page. Then measure the bars on the paper.</p>
       </section>
     </aside>
   );

@@ -57,6 +57,7 @@ export function PaperRows({ setting, laid }: PaperCardProps) {
           </>
         )}
       </div>
+      <p className="quiet">In the print window choose {paper}, 100 % and no fit to page.</p>
     </section>
   );
 }

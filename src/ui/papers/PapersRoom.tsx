@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { useBench } from '../../store/bench';
 import '../card/card.css';
+import '../stock/stock.css';
 import { setOutcome } from '../screen';
 import { PaperCard } from './PaperCard';
 import { paperSetting, usePaperSetting } from './paperSetting';

@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import type { PaperCardProps } from './PaperCard';
 import { NOT_MEASURED, paperSetting, type Bar } from './paperSetting';
 import { SettingText } from './SettingText';
@@ -13,6 +14,7 @@ const percent = (factor: number): string => `${(factor * 100).toFixed(2)} %`;
 export function PrinterCorrection({ setting, wish, bars }: PaperCardProps) {
   const { inForce, measured } = setting;
   const { correction } = wish;
+  const saysAt = useId();
   const corrected = correction.x !== 1 || correction.y !== 1;
   const before = inForce.x !== 1 || inForce.y !== 1;
   const typed = Object.values(measured).some((text) => text.trim() !== '');
@@ -21,9 +23,11 @@ export function PrinterCorrection({ setting, wish, bars }: PaperCardProps) {
       <div className="room-head">
         <h2 className="area-title">What did the bars measure?</h2>
         {(corrected || typed) && (
-          <button type="button" className="link" onClick={() => paperSetting.setState({ inForce: { x: 1, y: 1 }, measured: NOT_MEASURED })}>
-            No correction
-          </button>
+          <div className="links">
+            <button type="button" className="link" onClick={() => paperSetting.setState({ inForce: { x: 1, y: 1 }, measured: NOT_MEASURED })}>
+              No correction
+            </button>
+          </div>
         )}
       </div>
       <table className="plain-table bars-measured">
@@ -46,6 +50,7 @@ export function PrinterCorrection({ setting, wish, bars }: PaperCardProps) {
                     after={unit}
                     placeholder={unit === 'mm' ? '100.0' : '4.00'}
                     says={bars?.field === bar ? bars.says : undefined}
+                    saysAt={saysAt}
                     onType={(text) => paperSetting.setState((now) => ({ measured: { ...now.measured, [bar]: text } }))}
                   />
                 </td>
@@ -54,6 +59,11 @@ export function PrinterCorrection({ setting, wish, bars }: PaperCardProps) {
           ))}
         </tbody>
       </table>
+      {bars && (
+        <p id={saysAt} className="bars-say">
+          {bars.says}
+        </p>
+      )}
       <p className="quiet" aria-live="polite">
         {corrected ? `Printed at ${percent(correction.x)} across and ${percent(correction.y)} up, to come out true.` : 'No correction: printed as drawn.'}
         {before && !typed && ' Measured again? Type what the bars of that print came to.'}

@@ -9,14 +9,17 @@ interface SettingTextProps {
   /** Word behind it on the line, such as its unit. */
   readonly after?: string;
   readonly placeholder?: string;
-  readonly className?: string;
+  /** Id of an element that shows the sentence, where there is more room for it than under the line. */
+  readonly saysAt?: string;
 }
 
 /** A line for a figure that is no part of the job: nothing to undo, taken as it is typed. */
-export function SettingText({ label, value, onType, says, after, placeholder, className = '' }: SettingTextProps) {
-  const id = useId();
+export function SettingText({ label, value, onType, says, saysAt, after, placeholder }: SettingTextProps) {
+  const own = useId();
+  const id = saysAt ?? own;
+  const classes = ['entry entry-in-row setting-text', after === undefined ? '' : 'with-unit', says === undefined ? '' : 'entry-wrong'].filter(Boolean).join(' ');
   return (
-    <span className={`entry entry-in-row setting-text ${says === undefined ? '' : 'entry-wrong'} ${className}`}>
+    <span className={classes}>
       <span className="entry-frame">
         <input
           type="text"
@@ -39,7 +42,7 @@ export function SettingText({ label, value, onType, says, after, placeholder, cl
           </span>
         )}
       </span>
-      {says !== undefined && (
+      {says !== undefined && saysAt === undefined && (
         <span id={id} className="entry-says">
           {says}
         </span>
