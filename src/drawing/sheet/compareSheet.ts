@@ -39,10 +39,10 @@ export function compareSheetPages({ job, partId, comparison, words }: CompareShe
     const { extent } = overlayDrawing(comparison, view, { px: 1 });
     return makerOf(extent, (lettering) => ({ key: view, title, note, drawing: thinly(overlayDrawing(comparison, view, lettering)) }));
   });
-  const reasons = [...new Set(comparison.stocks.flatMap(({ worked }) => worked.problems.map(({ says }) => says)))];
+  const names = stockNames(job, comparison);
+  const reasons = comparison.stocks.flatMap(({ worked }, i) => worked.problems.map(({ says }) => `${names[i]}: ${says}`));
   const { bodies } = drawable ? compose({ figures, blocks: compareBlocks(job, comparison, words) }, settings, 0) : { bodies: flow([refusal(reasons)], innerOf(settings)) };
 
-  const names = stockNames(job, comparison);
   const place = job.parts.findIndex(({ id }) => id === partId) + 1;
   const tall: readonly TitleCell[] = [
     { caption: `Part ${place} of ${job.parts.length}`, value: printed(part?.name ?? '', 'Part without a name'), share: 40, role: 'sheet title' },
