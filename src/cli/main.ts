@@ -1,13 +1,16 @@
-/** `npm run --silent make -- JOB.json [MORE.json …] --out DIR`: the same core as on screen, job files in, cut files out. */
+/** `npm run --silent make -- JOB.json [MORE.json …] --out DIR`: the same core as on screen, job files in, cut files and papers out. */
 import { mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
+import { paperFile } from '../export/paperFiles';
 import { partFileStems, partFiles } from '../export/partFiles';
 import { partReport } from '../export/report';
 import { openJob } from '../job/openJob';
 import { LONGEST_FILE } from '../job/limits';
 import { workOut, type WorkedOut } from '../job/workOut';
 import type { Job } from '../job/schema';
-import { readArguments } from './readArguments';
+import type { PdfFonts } from '../export/pdf/pdfFonts';
+import { readArguments, type Wanted } from './readArguments';
 
 interface JobFile {
   readonly file: string;
@@ -36,9 +39,30 @@ interface Subject {
   readonly worked: WorkedOut;
 }
 
+/** The faces of the PDFs, from the package that has them. */
+function readFonts(): PdfFonts {
+  const { resolve } = createRequire(import.meta.url);
+  const face = (name: string): Uint8Array => new Uint8Array(readFileSync(resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`)));
+  return { regular: face('DejaVuSansCondensed'), bold: face('DejaVuSansCondensed-Bold') };
+}
+
+/** Papers of a part by their name in the report, and what stands behind the part's name in the file's. */
+const PAPERS = [
+  ['template', 'template', 'template'],
+  ['shopSheet', 'sheet', 'shop sheet'],
+] as const;
+
+/** The day where the command runs, `2026-11-05`. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
 /** Writes the parts' files and the report; returns every sentence that went wrong. */
-function make(paths: readonly string[], out: string): readonly string[] {
+function make({ files: paths, out, paper, date }: Wanted): readonly string[] {
   const said: string[] = [];
+  const fonts = readFonts();
   const jobs = paths.map(readJobFile);
   const subjects = jobs.map(({ job }): Subject[] => (job?.parts ?? []).map((part) => ({ job: job as Job, partId: part.id, worked: workOut(job as Job, part.id) })));
   const stems = partFileStems(subjects.flat().map(({ job, partId, worked }) => ({ job, partId, quantity: worked.resolved.quantity })));
@@ -56,7 +80,14 @@ function make(paths: readonly string[], out: string): readonly string[] {
       }
       writeFileSync(join(out, `${stem}.dxf`), written.dxf);
       writeFileSync(join(out, `${stem}.svg`), written.svg);
-      return { ...told, files: { dxf: `${stem}.dxf`, svg: `${stem}.svg` } };
+      const papers = PAPERS.map(([key, kind, words]) => {
+        const title = `${stem} - ${words}`;
+        const pdf = paperFile(job as Job, partId, worked, kind, { paper, date, fonts, title });
+        if (pdf.ok) writeFileSync(join(out, `${title}.pdf`), pdf.value);
+        else said.push(`${file}, ${told.name || partId}: no ${words} was written. ${pdf.problem.says}`);
+        return [key, pdf.ok ? `${title}.pdf` : null];
+      });
+      return { ...told, files: { dxf: `${stem}.dxf`, svg: `${stem}.svg`, ...Object.fromEntries(papers) } };
     });
     return { file, name: job?.name ?? null, errors, parts };
   });
@@ -64,13 +95,13 @@ function make(paths: readonly string[], out: string): readonly string[] {
   return said;
 }
 
-const asked = readArguments(process.argv.slice(2));
+const asked = readArguments(process.argv.slice(2), today());
 if (!asked.ok) {
   console.error(asked.says);
   process.exitCode = 1;
 } else {
   try {
-    const said = make(asked.files, asked.out);
+    const said = make(asked);
     for (const sentence of said) console.error(sentence);
     process.exitCode = said.length > 0 ? 1 : 0;
   } catch (cause) {

@@ -1,19 +1,44 @@
-export type Asked = { readonly ok: true; readonly files: readonly string[]; readonly out: string } | { readonly ok: false; readonly says: string };
+import { printedDay } from '../drawing/papers/printedDay';
+import { PAPER_SIZES, type PaperName } from '../drawing/template/paperSizes';
 
-const USAGE = 'Use it so: npm run --silent make -- JOB.json [MORE.json …] --out DIR';
+export interface Wanted {
+  readonly files: readonly string[];
+  readonly out: string;
+  readonly paper: PaperName;
+  /** `2026-11-05` */
+  readonly date: string;
+}
 
-/** Job files and the folder to write to; anything else is refused with the way to use the command. */
-export function readArguments(args: readonly string[]): Asked {
+export type Asked = ({ readonly ok: true } & Wanted) | { readonly ok: false; readonly says: string };
+
+const USAGE = 'Use it so: npm run --silent make -- JOB.json [MORE.json …] --out DIR [--paper A4] [--date 2026-11-05]';
+const PAPERS = Object.keys(PAPER_SIZES) as PaperName[];
+const OPTIONS = ['--out', '--paper', '--date'] as const;
+type Option = (typeof OPTIONS)[number];
+
+const refused = (says: string): Asked => ({ ok: false, says: `${says} ${USAGE}` });
+
+/**
+ * Job files, the folder to write to, the paper and the day that is printed; anything else is refused with the way to use the command.
+ * @param today the day that is printed where none is named
+ */
+export function readArguments(args: readonly string[], today: string): Asked {
   const files: string[] = [];
-  let out: string | undefined;
+  const given = new Map<Option, string | undefined>();
   for (let i = 0; i < args.length; i++) {
     const arg = args[i] ?? '';
-    if (arg === '--out') out = args[++i];
-    else if (arg.startsWith('--out=')) out = arg.slice('--out='.length);
-    else if (arg.startsWith('-')) return { ok: false, says: `"${arg}" is not known here. ${USAGE}` };
+    const option = OPTIONS.find((name) => arg === name || arg.startsWith(`${name}=`));
+    if (option) given.set(option, arg === option ? args[++i] : arg.slice(option.length + 1));
+    else if (arg.startsWith('-')) return refused(`"${arg}" is not known here.`);
     else files.push(arg);
   }
-  if (files.length === 0) return { ok: false, says: `No job file was named. ${USAGE}` };
-  if (!out) return { ok: false, says: `No folder to write to was named. ${USAGE}` };
-  return { ok: true, files, out };
+  const out = given.get('--out');
+  if (files.length === 0) return refused('No job file was named.');
+  if (!out) return refused('No folder to write to was named.');
+  const named = given.has('--paper') ? (given.get('--paper') ?? '') : 'A4';
+  const paper = PAPERS.find((name) => name.toLowerCase() === named.toLowerCase());
+  if (!paper) return refused(`"${named}" is no paper known here. Take ${PAPERS.slice(0, -1).join(', ')} or ${PAPERS.at(-1)}.`);
+  const date = given.has('--date') ? (given.get('--date') ?? '') : today;
+  const day = printedDay(date);
+  return day.ok ? { ok: true, files, out, paper, date } : refused(day.problem.says);
 }

@@ -45,7 +45,7 @@ export function standingBalloon(said: Balloon, from: Point, middle: Point, side:
   const words = centredBase({ x: middle.x + RING_TO_WORDS_PX * px * (side === 'start' ? 1 : -1), y: middle.y }, 'bend text', px);
   return {
     // The leader's box begins a little off the dot, so that it is not charged for the metal that it points at.
-    boxes: [ringBox(middle, px), letteringBox(said.width, 'bend text', words, side, 0, px), lineBox('line', at(Math.min(length, 3 * px)), to, px)],
+    boxes: [ringBox(middle, px), letteringBox(said.width, 'bend text', words, side, 0, px), lineBox('leader', at(Math.min(length, 3 * px)), to, px)],
     entities: () => [
       { kind: 'path', key: `${key} leader`, role: 'leader', pick, runs: [{ segments: [line(from, to)], closed: false }] },
       { kind: 'contours', key: `${key} dot`, role: 'arrow', pick, contours: [{ kind: 'circle', centre: from, radius: DOT_PX * px }] },

@@ -2,7 +2,7 @@
 import type { Bounds, Point, Segment } from '../core/geometry/types';
 
 /** What stands in a box: it decides what may lie on what. */
-export type Matter = 'metal' | 'text' | 'line' | 'extension';
+export type Matter = 'metal' | 'text' | 'line' | 'extension' | 'leader';
 
 export interface Box extends Bounds {
   readonly matter: Matter;

@@ -10,14 +10,15 @@ import type { Drawing, Entity } from './entities';
 
 /**
  * Cost of laying one thing (row) on another that is there already (column). Text that cannot be read outweighs everything
- * else; extension lines may cross one another and, at a small cost, metal and dimension lines. The weights were set by eye on the
- * drawings of the tests.
+ * else; extension lines may cross one another and, at a small cost, metal and dimension lines; leaders keep off all of them where
+ * they can. The weights were set by eye on the drawings of the tests.
  */
 const COST: Readonly<Record<Matter, Readonly<Record<Matter, number>>>> = {
-  text: { metal: 1e6, text: 1e6, line: 3000, extension: 2000 },
-  line: { metal: 2200, text: 4000, line: 300, extension: 15 },
-  extension: { metal: 60, text: 2500, line: 40, extension: 0 },
-  metal: { metal: 0, text: 0, line: 0, extension: 0 },
+  text: { metal: 1e6, text: 1e6, line: 3000, extension: 2000, leader: 3000 },
+  line: { metal: 2200, text: 4000, line: 300, extension: 15, leader: 300 },
+  extension: { metal: 60, text: 2500, line: 40, extension: 0, leader: 30 },
+  leader: { metal: 2200, text: 4000, line: 300, extension: 30, leader: 60 },
+  metal: { metal: 0, text: 0, line: 0, extension: 0, leader: 0 },
 };
 
 /** What would stand in one place, and how it is drawn. */

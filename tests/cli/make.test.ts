@@ -7,6 +7,7 @@ import { exampleJob } from '../../src/job/exampleJob';
 import { writeField } from '../../src/job/fields';
 import { saveJob } from '../../src/job/saveJob';
 import type { Job } from '../../src/job/schema';
+import { boundsOf, readFonts, readPaths, readSizes, readText } from '../export/pdf/poppler';
 
 const root = resolve(import.meta.dirname, '../..');
 const desk = mkdtempSync(join(tmpdir(), 'make-'));
@@ -39,7 +40,7 @@ interface Report {
     readonly parts: readonly {
       readonly id: string;
       readonly errors: readonly string[];
-      readonly files: { readonly dxf: string; readonly svg: string } | null;
+      readonly files: Readonly<Record<'dxf' | 'svg' | 'template' | 'shopSheet', string>> | null;
       readonly geometry: {
         readonly developedLength: number;
         readonly blank: { readonly length: number; readonly width: number };
@@ -60,12 +61,14 @@ describe('the example job', () => {
     ran = await make(put('example.json', exampleJob), '--out', out);
   });
   it('goes through without a word', () => expect(ran).toEqual({ code: 0, out: '', err: '' }));
-  it('writes one DXF and one SVG a part, named by part, stock and quantity', () => {
+  it('writes a DXF, an SVG, a template and a shop sheet a part, named by part, stock and quantity', () => {
     const names = readdirSync(out);
     expect(names.filter((n) => n.endsWith('.dxf'))).toHaveLength(4);
     expect(names.filter((n) => n.endsWith('.svg'))).toHaveLength(4);
     expect(names).toContain('Front strap - Brass, half hard, 1.6 sheet - 12 off.dxf');
-    expect(reportIn(out).jobs[0]?.parts.flatMap((p) => [p.files?.dxf, p.files?.svg]).toSorted()).toEqual(names.filter((n) => n !== 'report.json').toSorted());
+    expect(names).toContain('Front strap - Brass, half hard, 1.6 sheet - 12 off - template.pdf');
+    expect(names).toContain('Front strap - Brass, half hard, 1.6 sheet - 12 off - shop sheet.pdf');
+    expect(reportIn(out).jobs[0]?.parts.flatMap((p) => Object.values(p.files ?? {})).toSorted()).toEqual(names.filter((n) => n !== 'report.json').toSorted());
   });
   it('reports the strap as worked by hand', () => {
     const strap = reportIn(out).jobs[0]?.parts.find((p) => p.id === 'strap')?.geometry;
@@ -85,6 +88,40 @@ describe('the example job', () => {
   });
 });
 
+describe('the papers', () => {
+  const pdf = (out: string, kind: 'template' | 'shopSheet'): Uint8Array => new Uint8Array(readFileSync(join(out, reportIn(out).jobs[0]?.parts.find((p) => p.id === 'strap')?.files?.[kind] ?? '')));
+  const made = async (name: string, ...more: string[]): Promise<string> => {
+    const out = join(desk, name);
+    expect(await make(put(`${name}.json`, exampleJob), '--out', out, ...more)).toEqual({ code: 0, out: '', err: '' });
+    return out;
+  };
+
+  it('are on A4 and bear the day they were asked for, with the figures of the part', async () => {
+    const out = await made('dated', '--date', '2026-11-05');
+    for (const kind of ['template', 'shopSheet'] as const) {
+      const [size] = readSizes(pdf(out, kind));
+      expect(size?.toSorted((a, b) => a - b)).toEqual([expect.closeTo(210, 1), expect.closeTo(297, 1)]);
+      expect(readText(pdf(out, kind))).toContain('5 November 2026');
+      expect(readText(pdf(out, kind))).toContain('Front strap');
+      expect(readFonts(pdf(out, kind)).every((font) => font.embedded)).toBe(true);
+    }
+    // The bend lines, worked out by hand above, as the bench needs them.
+    for (const figure of ['25.55', '43.33', '153.37', '165.46']) expect(readText(pdf(out, 'shopSheet'))).toContain(figure);
+    // The outline at full size: 165.46 mm long, 16 wide, on paper to a hundredth.
+    const outline = readPaths(pdf(out, 'template'), 1).filter((p) => p.closed).map((p) => boundsOf(p.pieces)).toSorted((a, b) => b.maxY - b.minY - (a.maxY - a.minY))[0];
+    expect([(outline?.maxX ?? 0) - (outline?.minX ?? 0), (outline?.maxY ?? 0) - (outline?.minY ?? 0)].toSorted((a, b) => a - b)).toEqual([expect.closeTo(16, 2), expect.closeTo(165.462, 2)]);
+  });
+
+  it('are the same bytes for the same job and day, on the paper asked for', async () => {
+    const [one, two, other] = [await made('one', '--date=2026-11-05', '--paper=Legal'), await made('two', '--date', '2026-11-05', '--paper', 'legal'), await made('other', '--date', '2026-11-06', '--paper', 'Legal')];
+    for (const kind of ['template', 'shopSheet'] as const) {
+      expect(Buffer.from(pdf(one, kind)).equals(Buffer.from(pdf(two, kind)))).toBe(true);
+      expect(Buffer.from(pdf(one, kind)).equals(Buffer.from(pdf(other, kind)))).toBe(false);
+      expect(readSizes(pdf(one, kind))[0]?.toSorted((a, b) => a - b)).toEqual([expect.closeTo(215.9, 1), expect.closeTo(355.6, 1)]);
+    }
+  });
+});
+
 describe('when something is wrong', () => {
   it('writes the good parts, refuses the faulty one, says so on stderr and answers 1', async () => {
     const out = join(desk, 'faulty');
@@ -93,6 +130,7 @@ describe('when something is wrong', () => {
     expect(code).toBe(1);
     expect(err).toMatch(/faulty\.json, Front strap: Leg D .*too short for its bend by \d/);
     expect(readdirSync(out).filter((n) => n.endsWith('.dxf'))).toHaveLength(3);
+    expect(readdirSync(out).filter((n) => n.endsWith('.pdf'))).toHaveLength(6);
     const strap = reportIn(out).jobs[0]?.parts.find((p) => p.id === 'strap');
     expect(strap).toMatchObject({ files: null, geometry: null, errors: [expect.stringContaining('too short')] });
   });
@@ -111,7 +149,7 @@ describe('when something is wrong', () => {
     expect(err).toMatch(/^cut\.json: /);
     expect(err).not.toMatch(/at .*\.ts:\d+/);
   });
-  it.each([[['--out', 'x'], 'No job file'], [['job.json'], 'No folder'], [['--loud', 'job.json', '--out', 'x'], '"--loud" is not known']] as const)('explains its use for %j', async (args, says) => {
+  it.each([[['--out', 'x'], 'No job file'], [['job.json'], 'No folder'], [['--loud', 'job.json', '--out', 'x'], '"--loud" is not known'], [['job.json', '--out', 'x', '--paper', 'B5'], '"B5" is no paper known here. Take A4, A3, Letter or Legal.'], [['job.json', '--out', 'x', '--paper'], '"" is no paper'], [['job.json', '--out', 'x', '--date', '2026-02-30'], '"2026-02-30" is not a day. Give it as year, month and day']] as const)('explains its use for %j', async (args, says) => {
     const { code, err } = await make(...args);
     expect(code).toBe(1);
     expect(err).toContain(says);

@@ -23,4 +23,3 @@ export function entityBounds(entity: Entity, px: number): Bounds {
   }
 }
 
-export const allBounds = (entities: readonly Entity[], px: number): Bounds => entities.reduce((b, entity) => joined(b, entityBounds(entity, px)), NOTHING);

@@ -6,7 +6,7 @@ import { checkReferences } from '../../src/job/references';
 import type { Job } from '../../src/job/schema';
 
 const spoilt = (spoil: (job: any) => void): string[] => {
-  const job = structuredClone(exampleJob) as Job;
+  const job = structuredClone<Job>(exampleJob);
   spoil(job);
   return checkReferences(job).map(({ where, says }) => `${where}: ${says}`);
 };

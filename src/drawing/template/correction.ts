@@ -22,7 +22,9 @@ export const BAR_MM = 100;
 export const BAR_IN = 4;
 
 /** A printer that is out by more than this is fitting the page, not printing it. */
-export const MOST_OUT = 0.05;
+const MOST_OUT = 0.05;
+/** The most that corrections made one after another may come to. */
+export const MOST_STRETCH = 0.07;
 /** mm in 100: two bars of one direction, measured with a steel rule, agree better than this. */
 const BARS_AGREE_MM = 1;
 
@@ -53,8 +55,7 @@ function direction(measured: Measured, mm: Field, inch: Field, inForce: number, 
   }
   if (shares.length === 0) return good(inForce);
   const factor = inForce / (shares.reduce((sum, s) => sum + s, 0) / shares.length);
-  // In two steps the correction may come a little past what one step allows.
-  if (factor < 1 - 2 * MOST_OUT || factor > 1 + 2 * MOST_OUT) {
+  if (factor < 1 - MOST_STRETCH || factor > 1 + MOST_STRETCH) {
     return bad(mm, `Together with the correction in force this would stretch the page ${across} to ${(factor * 100).toFixed(1)} %. Take the correction off, print the bars and measure again.`);
   }
   return good(factor);
@@ -64,7 +65,7 @@ function direction(measured: Measured, mm: Field, inch: Field, inForce: number, 
  * The correction that makes the next print true: each direction stretched by true length over measured length.
  * @param measured mm and inches of the bars across (x) and up (y) the page; where both units are given their mean counts
  * @param inForce the correction that the measured print was made with
- * Refuses bars out by more than 5 in 100, two bars of one direction that differ by more than 1 mm, and a total of more than 10 in 100.
+ * Refuses bars out by more than 5 in 100, two bars of one direction that differ by more than 1 mm, and a total of more than 7 in 100.
  */
 export function correctionFrom(measured: Measured, inForce: Correction = NO_CORRECTION): Result<Correction> {
   const x = direction(measured, 'xMm', 'xIn', inForce.x, 'across');

@@ -7,6 +7,7 @@ import type { CutoutShape } from '../../core/part/types';
 import { BEND_LINE_PAST_PX } from '../blankShape';
 import type { Entity } from '../entities';
 import { emptySheet, type Sheet } from '../placement';
+import { textWidth } from '../textWidth';
 import { short } from '../words';
 import { bendLabels, block, blockHeight, datumOnPaper, holeSizes, partBlock, type LeftOut, type Row } from './templateLettering';
 import { templateLines } from './templateLines';
@@ -40,12 +41,39 @@ function sizeWords(shape: CutoutShape, length: (mm: number) => string): string {
   }
 }
 
+/** px: longer names go on in the next row. */
+const LONGEST_ROW_PX = 320;
+
+/** A text in rows that are not too long, broken between words, or within a word where one alone is too long. */
+function inRows(role: Row['role'], text: string): readonly Row[] {
+  const fits = (row: string): boolean => textWidth(row, role) <= LONGEST_ROW_PX;
+  const rows: string[] = [];
+  let row = '';
+  for (const word of text.split(/\s+/).filter((w) => w !== '')) {
+    if (row !== '' && fits(`${row} ${word}`)) {
+      row = `${row} ${word}`;
+      continue;
+    }
+    if (row !== '') rows.push(row);
+    row = '';
+    for (const letter of word) {
+      if (!fits(row + letter)) {
+        rows.push(row);
+        row = '';
+      }
+      row += letter;
+    }
+  }
+  return [...rows, ...(row === '' ? [] : [row])].map((said) => ({ role, text: said }));
+}
+
 /** The words of a part in three lines, in two, or in one, whichever finds room. */
 function partRows({ name, stockLine }: TemplateSubject, face: string): readonly (readonly Row[])[] {
-  const title: Row = { role: 'part name', text: name };
+  const title = inRows('part name', name);
   const note = (...said: readonly string[]): Row => ({ role: 'note text', text: said.filter((s) => s !== '').join(' · ') });
-  const all = [title, ...(stockLine === '' ? [] : [note(stockLine)]), note(face)];
-  return [all, [title, note(stockLine, face)], [note(name, stockLine, face)]];
+  const all = [...title, ...inRows('note text', stockLine), note(face)];
+  // Long names stay in rows: all in one they would reach over the whole sheet.
+  return title.length > 1 || textWidth(stockLine, 'note text') > LONGEST_ROW_PX ? [all] : [all, [...title, note(stockLine, face)], [note(name, stockLine, face)]];
 }
 
 /**

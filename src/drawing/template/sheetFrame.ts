@@ -10,19 +10,19 @@ import { PAPER_PX_MM } from '../page';
 import { CAP_HEIGHT, LETTER_PX } from '../textWidth';
 import { BAR_IN, BAR_MM } from './correction';
 import { sheetOf } from './paperSizes';
-import { block, type Row } from './templateLettering';
+import { block, blockHeight, type Row } from './templateLettering';
 import type { TemplateSettings } from './types';
 
 /** mm kept inside the printable border, so that half a line's width stays in it too. */
 const INSET_MM = 0.4;
 /** mm: the strips that the bars stand in, from one bar to the next, and half a tick. */
 const BARS_LEFT_MM = 10;
-const BARS_FOOT_MM = 11;
+const BARS_FOOT_MM = 12.5;
 const FIRST_BAR_MM = 2;
 const BAR_STEP_MM = 5;
 const TICK_MM = 1.5;
 /** Words beside the bars begin here, from the left of the foot: behind the label of the longer bar. */
-const WORDS_FROM_MM = 122;
+const WORDS_FROM_MM = 115;
 
 export interface Frame {
   readonly paper: { readonly width: number; readonly height: number };
@@ -78,11 +78,11 @@ function bar(key: string, from: Point, up: boolean, { name, length }: (typeof BA
 export function sheetFrame({ printable, px }: Frame, settings: TemplateSettings, count: string): readonly Entity[] {
   const { minX, minY } = printable;
   const across = BARS.flatMap((b, i) => bar(`across ${b.name}`, { x: minX + 0.4, y: minY + FIRST_BAR_MM + i * BAR_STEP_MM }, false, b, px));
-  const up = BARS.flatMap((b, i) => bar(`up ${b.name}`, { x: minX + FIRST_BAR_MM + i * BAR_STEP_MM, y: minY + BARS_FOOT_MM + 4 }, true, b, px));
+  const up = BARS.flatMap((b, i) => bar(`up ${b.name}`, { x: minX + FIRST_BAR_MM + i * BAR_STEP_MM, y: minY + BARS_FOOT_MM + 2.5 }, true, b, px));
   const rows: readonly Row[] = [
     { role: 'part name', text: 'Print at 100 %, no fit to page.' },
-    { role: 'note text', text: `Measure the bars both ways. Sizes in ${settings.unit}.` },
+    { role: 'note text', text: `Measure both bars. Sizes in ${settings.unit}.` },
     { role: 'note text', text: [count, settings.date].filter((s) => s !== '').join(' · ') },
   ];
-  return [...across, ...up, ...block('foot', rows, { x: minX + WORDS_FROM_MM, y: minY + BARS_FOOT_MM + 0.5 }, px).entities()];
+  return [...across, ...up, ...block('foot', rows, { x: minX + WORDS_FROM_MM, y: minY + blockHeight(rows, px) }, px).entities()];
 }

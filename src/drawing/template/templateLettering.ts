@@ -12,7 +12,6 @@ import type { Entity, Pick } from '../entities';
 import type { Plan, Sheet } from '../placement';
 import { CAP_HEIGHT, LETTER_PX, letteringBox, textWidth, type TextRole } from '../textWidth';
 import { inWindow } from './clip';
-import { CROSS_PAST_MM } from './templateLines';
 import { middleOf, type TemplateBend, type TemplateHoles, type TemplateShape } from './templateShape';
 
 /** Cost from which lettering would lie on something, or something on lettering (see `placement.ts`). */
@@ -137,7 +136,7 @@ export function bendLabels(sheet: Sheet, bends: readonly TemplateBend[], px: num
 /** Paper cannot be tapped. */
 function onPaper(entity: Entity): Entity {
   const { pick: _, field: __, ...rest } = entity;
-  return rest as Entity;
+  return rest;
 }
 
 const ALONG = [0.5, 0.3, 0.7, 0.15, 0.85];
@@ -145,11 +144,16 @@ const OFF_PX = [20, 28, 38, 52, 70, 96];
 const BEYOND_PX = [22, 34, 48, 66, 88, 120, 160];
 const ASIDE_PX = [0, 18, -18, 36, -36, 60, -60, 96, -96];
 
-/** A balloon whose words do not lie on its own leader: its boxes are ring, words and leader. */
-const clearOfItself = (plan: Plan): readonly Plan[] => {
+/** px: half of the dot at the beginning of a leader, with some air. */
+const DOT_PX = 3;
+
+/** A balloon whose words do not lie on its own leader (its boxes are ring, words and leader), its dot from `begin` boxed too. */
+function balloonFrom(said: Balloon, begin: Point, middle: Point, side: 'start' | 'end', px: number): readonly Plan[] {
+  const plan = standingBalloon(said, begin, middle, side, px);
   const [, words, leader] = plan.boxes;
-  return words && leader && overlap(words, leader) ? [] : [plan];
-};
+  if (words && leader && overlap(words, leader)) return [];
+  return [{ ...plan, boxes: [...plan.boxes, box('line', begin, 1, 0, DOT_PX * px, DOT_PX * px)] }];
+}
 
 function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<Plan> {
   const length = Math.hypot(bend.to.x - bend.from.x, bend.to.y - bend.from.y) || 1;
@@ -164,7 +168,7 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
       for (const side of [1, -1]) {
         const begin = from(share);
         const middle = shifted(begin, 0, side * off * px);
-        yield* clearOfItself(standingBalloon(said, begin, middle, sideOf(v.x * side), px));
+        yield* balloonFrom(said, begin, middle, sideOf(v.x * side), px);
       }
     }
   }
@@ -175,8 +179,8 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
         const begin = shifted(end, out * 6 * px, 0);
         const middle = shifted(end, out * beyond * px, aside * px);
         const first = sideOf(middle.x - begin.x);
-        yield* clearOfItself(standingBalloon(said, begin, middle, first, px));
-        yield* clearOfItself(standingBalloon(said, begin, middle, first === 'start' ? 'end' : 'start', px));
+        yield* balloonFrom(said, begin, middle, first, px);
+        yield* balloonFrom(said, begin, middle, first === 'start' ? 'end' : 'start', px);
       }
     }
   }
@@ -221,11 +225,10 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
   const role = 'note text';
   const width = textWidth(text, role);
   const half = (CAP_HEIGHT / 2) * LETTER_PX[role] * px;
-  const plan = (middle: Point, align: 'start' | 'middle' | 'end', lead?: readonly [edge: Point, end: Point, clear: Point]): Plan => {
+  const plan = (middle: Point, align: 'start' | 'middle' | 'end', lead?: readonly [Point, Point]): Plan => {
     const at = { x: middle.x, y: middle.y - half };
     const boxes: Box[] = [letteringBox(width, role, at, align, 0, px)];
-    // What the leader points at does not count against it.
-    if (lead) boxes.push(lineBox('line', lead[2], lead[1], px));
+    if (lead) boxes.push(lineBox('line', lead[0], lead[1], px));
     return {
       boxes,
       entities: () => [
@@ -254,10 +257,9 @@ function* sizePlans(key: string, text: string, holes: TemplateHoles['holes'], px
       for (const way of AWAY) {
         const { at, align } = place(hole, way, off * px);
         const edge = place(hole, way, 0).at;
-        const clear = place(hole, way, CROSS_PAST_MM + px).at;
         const back = LEADER_SHORT_PX * px;
         const end = align === 'start' ? { x: at.x - back, y: at.y } : align === 'end' ? { x: at.x + back, y: at.y } : { x: at.x, y: at.y + (way[1] > 0 ? -1 : 1) * (half + back) };
-        yield plan(at, align, [edge, end, clear]);
+        yield plan(at, align, [edge, end]);
       }
     }
   }

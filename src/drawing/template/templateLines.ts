@@ -11,7 +11,7 @@ import type { TemplateBend, TemplateHole, TemplateShape } from './templateShape'
 
 /** mm: radius of a punch mark, smaller than the punch's own dint; a hole's cross past its edge, and its least arm. */
 const PUNCH_MM = 0.3;
-export const CROSS_PAST_MM = 1;
+const CROSS_PAST_MM = 1;
 /** mm kept clear on both sides of a line by lettering. */
 const CLEAR_MM = 0.4;
 

@@ -35,12 +35,12 @@ function isWhole(bytes: Uint8Array): boolean {
   if (bytes.length < 12 || view.getUint32(0) !== 0x00010000) return false;
   const count = view.getUint16(4);
   if (bytes.length < 12 + 16 * count) return false;
-  const names = Array.from({ length: count }, (_, i) => {
+  const names = new Set(Array.from({ length: count }, (_, i) => {
     const at = 12 + 16 * i;
     const fits = view.getUint32(at + 8) + view.getUint32(at + 12) <= bytes.length;
     return fits ? String.fromCharCode(...bytes.subarray(at, at + 4)) : '';
-  });
-  return !names.includes('') && NEEDED.every((name) => names.includes(name));
+  }));
+  return !names.has('') && NEEDED.every((name) => names.has(name));
 }
 
 function load(doc: jsPDF, fonts: PdfFonts): Result<undefined> {

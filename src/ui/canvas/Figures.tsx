@@ -110,13 +110,3 @@ export function BlankFigure() {
     </section>
   );
 }
-
-/** Section over blank, at one scale, with their datum in line. */
-export function Figures() {
-  return (
-    <>
-      <SectionFigure />
-      <BlankFigure />
-    </>
-  );
-}

@@ -102,7 +102,7 @@ export function attachGestures(host: HTMLElement, context: GestureContext): () =
       const still = m.text === m.axis.text;
       if (many && still && moved.some((other) => other.text !== other.axis.text)) return [];
       const after = many ? m.axis.word : (fieldName(job, m.axis.field)?.after ?? '');
-      return [{ text: [showValue(job, 'length', m.value), after].filter(Boolean).join(' '), says: m.says }];
+      return [{ text: [showValue(job.units, 'length', m.value), after].filter(Boolean).join(' '), says: m.says }];
     });
     context.live({ x: p.x, y: p.y, touch: drag.touch, lines: many && moved.every((m) => m.text === m.axis.text) ? lines.slice(0, 1) : lines });
   };

@@ -28,12 +28,20 @@ export interface Look {
   readonly editing: string | null;
   /** What a figure that can be changed is called: `26 outside: foot length, change`. */
   readonly nameOf: (entity: TextEntity) => string;
+  /** Lit for another reason than being what is chosen, such as a row of a table. */
+  readonly alsoLit?: (entity: Entity) => boolean;
 }
 
-/** Hundredths of a px are finer than any screen shows. */
+/** What stands behind the point for so many hundredths. */
+const HUNDREDTHS = Array.from({ length: 100 }, (_, n) => (n === 0 ? '' : n % 10 === 0 ? `.${n / 10}` : n < 10 ? `.0${n}` : `.${n}`));
+const MOST_WHOLE = 2 ** 30;
+
+/** Hundredths of a px are finer than any screen shows. Put together from whole numbers, which is several times faster. */
 const round = (value: number): string => {
-  const text = String(Math.round(value * 100) / 100);
-  return text === '-0' ? '0' : text;
+  const hundredths = Math.round(Math.abs(value) * 100);
+  if (hundredths === 0) return '0';
+  const text = hundredths < MOST_WHOLE ? `${Math.trunc(hundredths / 100)}${HUNDREDTHS[hundredths % 100] ?? ''}` : String(hundredths / 100);
+  return value < 0 ? `-${text}` : text;
 };
 
 /** Whether a thing is lit: it is what is chosen, or belongs to the chosen leg. A chosen bend or cut-out lights alone. */
@@ -81,15 +89,15 @@ function contourData(contour: Contour, zoom: number): string {
   return `M${right} ${y}A${r} ${r} 0 0 0 ${left} ${y}A${r} ${r} 0 0 0 ${right} ${y}Z`;
 }
 
-const classOf = (entity: Entity, look: Look): string => {
-  const names = [entity.role.replaceAll(' ', '-')];
-  if (isLit(entity.pick, look.chosen)) names.push('lit');
-  if (entity.pick?.kind === 'cutout') names.push('of-cutout');
+export const classOf = (entity: Entity, look: Look): string => {
+  let names = entity.role.replaceAll(' ', '-');
+  if (isLit(entity.pick, look.chosen) || look.alsoLit?.(entity)) names += ' lit';
+  if (entity.pick?.kind === 'cutout') names += ' of-cutout';
   if (entity.kind === 'text' && entity.field !== undefined) {
-    names.push('can-change');
-    if (entity.field === look.editing) names.push('editing');
+    names += ' can-change';
+    if (entity.field === look.editing) names += ' editing';
   }
-  return names.join(' ');
+  return names;
 };
 
 const ANCHOR = { start: 'start', middle: 'middle', end: 'end' } as const;
@@ -122,7 +130,7 @@ function textMark(entity: TextEntity, look: Look): Mark {
     const dots: Piece = { tag: 'path', attrs: { class: 'dots', d: `M${round(left)} ${DOTS_BELOW}H${round(left + width)}` } };
     return { key: entity.key, tag: 'g', attrs, pieces: [{ tag: 'rect', attrs: frame }, dots, text] };
   }
-  if (role === 'leg letter') {
+  if (role === 'leg letter' || role === 'difference letter') {
     const side = Math.max(LETTER_BOX_PX, width + 6);
     const square = { x: round(-side / 2), y: round(-cap / 2 - LETTER_BOX_PX / 2), width: round(side), height: String(LETTER_BOX_PX), rx: '2', class: 'square' };
     return { key: entity.key, tag: 'g', attrs, pieces: [{ tag: 'rect', attrs: square }, text] };

@@ -4,10 +4,14 @@
  */
 import { G, Path, Rect, SVG, Text, Tspan, type Element as SvgElement, type Svg } from '@svgdotjs/svg.js';
 import type { Entity } from '../../drawing/entities';
-import { markOf, type Look, type Mark, type Piece } from './marks';
+import { classOf, markOf, type Look, type Mark, type Piece } from './marks';
+import { sameShape } from './sameShape';
 
 interface Standing {
   readonly element: SvgElement;
+  /** What was painted last, and at which zoom. */
+  entity: Entity;
+  zoom: number;
   mark: Mark;
   pieces: SvgElement[];
 }
@@ -54,17 +58,17 @@ function makePiece(piece: Piece): SvgElement {
   return element;
 }
 
-function make(mark: Mark): Standing {
+function make(mark: Mark, entity: Entity, zoom: number): Standing {
   if (mark.tag === 'path') {
     const element = new Path();
     setAttrs(element, mark.attrs, {});
-    return { element, mark, pieces: [] };
+    return { element, entity, zoom, mark, pieces: [] };
   }
   const group = new G();
   setAttrs(group, mark.attrs, {});
   const pieces = mark.pieces.map(makePiece);
   for (const piece of pieces) group.add(piece);
-  return { element: group, mark, pieces };
+  return { element: group, entity, zoom, mark, pieces };
 }
 
 /** Whether one mark can be changed into the other: same tag and the same pieces. */
@@ -86,8 +90,12 @@ function patch(standing: Standing, next: Mark): boolean {
   return touched;
 }
 
+/** Whether what stands there needs no painting: the same shape in the same look. */
+const stands = (standing: Standing, entity: Entity, look: Look): boolean =>
+  standing.zoom === look.zoom && sameShape(standing.entity, entity) && standing.mark.attrs['class'] === classOf(entity, look);
+
 /** Keys of a drawing are unique; should two be alike, the later one still gets a place of its own. */
-function uniqueKey(key: string, taken: ReadonlySet<string>): string {
+function uniqueKey(key: string, taken: ReadonlyMap<string, unknown>): string {
   if (!taken.has(key)) return key;
   let n = 2;
   while (taken.has(`${key} ${n}`)) n++;
@@ -103,28 +111,32 @@ export function makePainter(host: HTMLElement): Painter {
 
   const paint = (entities: readonly Entity[], look: Look): Painted => {
     const next = new Map<string, Standing>();
-    const taken = new Set<string>();
     let made = 0;
     let changed = 0;
-    let before: Node | null = null;
+    let due: Node | null = root.node.firstChild;
     for (const entity of entities) {
-      const key = uniqueKey(entity.key, taken);
-      taken.add(key);
-      const mark = markOf(entity, look);
+      const key = uniqueKey(entity.key, next);
       let standing = stage.get(key);
-      if (standing && !alike(standing.mark, mark)) {
-        standing.element.node.remove();
-        stage.delete(key);
-        standing = undefined;
+      if (!standing || !stands(standing, entity, look)) {
+        const mark = markOf(entity, look);
+        if (standing && !alike(standing.mark, mark)) {
+          if (standing.element.node === due) due = due.nextSibling;
+          standing.element.node.remove();
+          stage.delete(key);
+          standing = undefined;
+        }
+        if (!standing) {
+          standing = make(mark, entity, look.zoom);
+          made++;
+        } else {
+          if (patch(standing, mark)) changed++;
+          standing.entity = entity;
+          standing.zoom = look.zoom;
+        }
       }
-      if (!standing) {
-        standing = make(mark);
-        made++;
-      } else if (patch(standing, mark)) changed++;
       const { node } = standing.element;
-      const due: Node | null = before ? before.nextSibling : root.node.firstChild;
-      if (node !== due) root.node.insertBefore(node, due);
-      before = node;
+      if (node === due) due = due.nextSibling;
+      else root.node.insertBefore(node, due);
       next.set(key, standing);
     }
     let removed = 0;

@@ -55,7 +55,7 @@ export function spoken(job: Job, part: JobPart, pick: Pick, values: ReadonlyMap<
   const field = mainField(part.id, pick);
   const value = values.get(field);
   if (pick.kind === 'bend') return [`Bend ${index}`, value === undefined ? leg.bend?.angle : formatAngle(value), leg.bend?.way].filter(Boolean).join(', ');
-  const length = value === undefined ? 'not worked out' : showValue(job, 'length', value);
+  const length = value === undefined ? 'not worked out' : showValue(job.units, 'length', value);
   if (pick.kind === 'leg') {
     const after = fieldName(job, field)?.after;
     return [`Leg ${legLetter(index)}`, leg.name.trim().toLowerCase(), after && value !== undefined ? `${length} ${after.replaceAll('CL', 'centre line')}` : length].filter(Boolean).join(', ');

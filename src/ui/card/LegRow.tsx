@@ -1,4 +1,4 @@
-import type { FocusEvent } from 'react';
+import { memo, type FocusEvent } from 'react';
 import { legLetter } from '../../core/part/names';
 import type { Pick } from '../../drawing/entities';
 import { writeField } from '../../job/fields';
@@ -22,7 +22,16 @@ interface LegRowProps {
 
 const isLit = (chosen: Pick | null, kind: Pick['kind'], leg: string | undefined): boolean => chosen?.kind === kind && chosen.leg === leg;
 
-export function LegRow({ part, leg, next, chosen, saysAt }: LegRowProps) {
+/** A row shows of the part no more than its letters and its own legs; the fields in it follow the job by themselves. */
+const sameRow = (a: LegRowProps, b: LegRowProps): boolean =>
+  a.leg === b.leg &&
+  a.next === b.next &&
+  a.chosen === b.chosen &&
+  a.saysAt === b.saysAt &&
+  a.part.id === b.part.id &&
+  a.part.legs.every(({ id }, i) => id === b.part.legs[i]?.id);
+
+export const LegRow = memo(function LegRow({ part, leg, next, chosen, saysAt }: LegRowProps) {
   const path = `parts.${part.id}.legs.${leg.id}`;
   const title = legTitle(part, leg);
   const lit = isLit(chosen, 'leg', leg.id);
@@ -51,7 +60,7 @@ export function LegRow({ part, leg, next, chosen, saysAt }: LegRowProps) {
       {next ? <BendCells part={part} leg={next} chosen={chosen} says={says} /> : <td colSpan={3} className="free">free end</td>}
     </tr>
   );
-}
+}, sameRow);
 
 function BendCells({ part, leg, chosen, says }: { readonly part: JobPart; readonly leg: JobLeg; readonly chosen: Pick | null; readonly says: { readonly saysAt?: string } }) {
   const path = `parts.${part.id}.legs.${leg.id}.bend`;

@@ -31,6 +31,15 @@ export function StockInForce({ job, part, worked }: ThePart) {
     <section className="stock-card" aria-label="Stock in force">
       <div className="stock-top">
         <h2 className="area-title">Stock in force</h2>
+        <Does words="What would another thickness do?" run={() => goTo('compare')} />
+      </div>
+      <div className="stock-row">
+        <FieldChoice
+          field={`parts.${part.id}.stock`}
+          label={`${part.name.trim() || 'Part'}, stock`}
+          className="stock-name"
+          options={job.stocks.map(({ id, name }) => [id, name.trim() || 'Stock without a name'] as const)}
+        />
         <Does
           words="Sizes and rule"
           run={() => {
@@ -39,12 +48,6 @@ export function StockInForce({ job, part, worked }: ThePart) {
           }}
         />
       </div>
-      <FieldChoice
-        field={`parts.${part.id}.stock`}
-        label={`${part.name.trim() || 'Part'}, stock`}
-        className="stock-name"
-        options={job.stocks.map(({ id, name }) => [id, name.trim() || 'Stock without a name'] as const)}
-      />
       {bends.length > 0 && (
         <p className="stock-figures">
           <span>

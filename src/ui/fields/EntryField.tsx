@@ -43,7 +43,7 @@ const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text
 /** A line on which a number or an expression is typed. The text goes into the job as it is typed; a wrong one stays and is told. */
 export function EntryField(props: EntryFieldProps) {
   const { field, wanted, label, className, inPlace = false, onDone } = props;
-  const job = useBench((state) => state.job);
+  const units = useBench((state) => state.job.units);
   const { text, value, says } = useEntry(field, props.value);
   const [focused, setFocused] = useState(false);
   const [before, setBefore] = useState(text);
@@ -60,7 +60,7 @@ export function EntryField(props: EntryFieldProps) {
     if (focused) input.current?.select();
   }, [focused]);
 
-  const format = props.format ?? ((worked: number) => showValue(job, wanted, worked));
+  const format = props.format ?? ((worked: number) => showValue(units, wanted, worked));
   const shown = focused || inPlace || value === undefined || says !== undefined ? text : format(value);
   const expression = plainNumber(text) === undefined;
   const worked = value !== undefined && (inPlace || (focused && expression)) ? format(value) : undefined;

@@ -1,5 +1,5 @@
 /** What a field of the job shows: the text that was typed, its value, and the sentence where it will not do. */
-import { useMemo } from 'react';
+import { useShallow } from 'zustand/react/shallow';
 import type { Wanted } from '../../core/units/evaluate';
 import { formatAngle, formatLength } from '../../core/units/formatLength';
 import { unreachable, type Result } from '../../core/result';
@@ -31,17 +31,15 @@ export function readEntry(job: Job, field: string, inView: string, value?: (job:
   return { text, value: worked.resolved.values.get(field), says: worked.problems.find((problem) => problem.field === field)?.says };
 }
 
-export function useEntry(field: string, value?: (job: Job) => Result<number>): FieldReading {
-  const job = useBench((state) => state.job);
-  const inView = useBench((state) => state.part);
-  return useMemo(() => readEntry(job, field, inView, value), [job, field, inView, value]);
-}
+/** The same reading again while nothing in it has changed, so that an edit renders only the fields that it touches. */
+export const useEntry = (field: string, value?: (job: Job) => Result<number>): FieldReading =>
+  useBench(useShallow((state) => readEntry(state.job, field, state.part, value)));
 
 /** A value as tables and fields show it, in the job's units. */
-export function showValue(job: Job, wanted: Wanted, value: number): string {
+export function showValue(units: Job['units'], wanted: Wanted, value: number): string {
   switch (wanted) {
     case 'length':
-      return formatLength(value, { show: job.units.show, denominator: job.units.denominator });
+      return formatLength(value, { show: units.show, denominator: units.denominator });
     case 'angle':
       return formatAngle(value);
     case 'number':

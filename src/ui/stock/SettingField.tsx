@@ -28,7 +28,7 @@ export function SettingField({ field, wanted, label, reading, asTyped = false }:
       wanted={wanted}
       label={label}
       value={reading}
-      format={(value) => (asTyped || !Number.isFinite(value) ? typed : showValue(job, wanted, value))}
+      format={(value) => (asTyped || !Number.isFinite(value) ? typed : showValue(job.units, wanted, value))}
     />
   );
 }

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { halfTurns } from '../../core/geometry/bulge';
 import type { Point, Segment } from '../../core/geometry/types';
 import type { Blank } from '../../core/part/layoutTypes';
@@ -12,7 +13,7 @@ const LEAST_HEIGHT = 12;
 const MOST_HOLES = 40;
 
 /** The blank in small, for a tab. */
-export function BlankOutline({ blank }: { readonly blank: Blank }) {
+export const BlankOutline = memo(function BlankOutline({ blank }: { readonly blank: Blank }) {
   const { minX, minY, maxX, maxY } = blank.bounds;
   const across = (WIDTH - 2 * EDGE) / Math.max(maxX - minX, 1e-6);
   const upright = (HEIGHT - 2 * EDGE) / Math.max(maxY - minY, 1e-6);
@@ -41,4 +42,4 @@ export function BlankOutline({ blank }: { readonly blank: Blank }) {
       })}
     </svg>
   );
-}
+});

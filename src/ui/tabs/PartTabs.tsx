@@ -1,4 +1,4 @@
-import { showPart, useBench } from '../../store/bench';
+import { goTo, turnToPart, useBench } from '../../store/bench';
 import { partOf, shapeOf } from '../../store/derived';
 import { screen, useScreen } from '../screen';
 import { BlankOutline } from './BlankOutline';
@@ -27,7 +27,7 @@ export function PartTabs() {
             aria-current={part.id === inView && !newPartOpen ? 'true' : undefined}
             onClick={() => {
               screen.setState({ newPartOpen: false });
-              showPart(part.id);
+              turnToPart(part.id);
             }}
           >
             {shape && <BlankOutline blank={shape.blank} />}
@@ -40,7 +40,16 @@ export function PartTabs() {
           </button>
         );
       })}
-      <button type="button" className="tab new" aria-expanded={newPartOpen} aria-current={newPartOpen ? 'true' : undefined} onClick={() => screen.setState({ newPartOpen: !newPartOpen })}>
+      <button
+        type="button"
+        className="tab new"
+        aria-expanded={newPartOpen}
+        aria-current={newPartOpen ? 'true' : undefined}
+        onClick={() => {
+          goTo('parts');
+          screen.setState({ newPartOpen: !newPartOpen });
+        }}
+      >
         <b>New part</b>
       </button>
     </nav>

@@ -129,7 +129,7 @@ describe('ink', () => {
   };
 
   it.each([{}, { paper: 'Letter', correction: { x: 1.05, y: 0.95 } }, { turn: 'lying', margins: { side: 0, top: 0, bottom: 0 } }] as const)('stays in the printable area: %j', (more) => {
-    const own = settings(more as Partial<TemplateSettings>);
+    const own = settings(more);
     inside(pdf([...EXAMPLE.map((id) => subject(id, { copies: 2 })), longStrap(), largePlate({ face: 'other' })], own), own);
   });
 
@@ -150,7 +150,7 @@ describe('ink', () => {
           expect(over).toEqual([]);
         });
       }),
-      { numRuns: 8 },
+      { numRuns: 8, endOnFailure: true },
     );
     expect(words).toBeGreaterThan(200);
   });
