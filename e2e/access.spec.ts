@@ -44,8 +44,11 @@ async function goRound(bench: Bench, look: (place: string) => Promise<void>): Pr
   await bench.button('Keys').click();
   await look('Keys');
   await bench.button('Keys').click();
-  await bench.goTo('Stock and sizes');
-  await look('Stock and sizes');
+  for (const place of ['Stock and sizes', 'Compare stock', 'Papers'] as const) {
+    await bench.goTo(place);
+    await expect(page.getByRole('heading', { level: 1, name: place })).toBeAttached();
+    await look(place);
+  }
   await bench.openJobFile('broken.json', '{"format":"bendwright job","version":9}');
   await expect(page.getByRole('paragraph').filter({ hasText: /^broken\.json was not opened/ })).toBeVisible();
   await look('Files, a file refused');

@@ -15,6 +15,8 @@ test.describe('files', () => {
     await expect(bench.field('Foot, length')).toHaveValue('26.50');
     expect(await bench.savedJob()).toBe(saved);
     await bench.undo();
+    // Undo goes back to where the job was opened.
+    await bench.goTo('Parts');
     await bench.tab('2 Front strap').click();
     await expect(bench.field('Foot, length')).toHaveValue('40.00');
   });

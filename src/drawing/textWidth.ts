@@ -93,9 +93,11 @@ export function letteringBox(widthPx: number, role: TextRole, at: Point, align: 
   const size = LETTER_PX[role] * px;
   const width = widthPx * px;
   const along = align === 'start' ? width / 2 : align === 'end' ? -width / 2 : 0;
-  const up = ((ABOVE - BELOW) / 2) * size;
+  // A ringed number is figures alone, and figures have nothing below the base line: its box stays within its ring.
+  const [above, below] = role === 'bend number' ? [CAP_HEIGHT, 0] : [ABOVE, BELOW];
+  const up = ((above - below) / 2) * size;
   const cos = rotation === 0 ? 1 : Math.cos(rotation);
   const sin = rotation === 0 ? 0 : Math.sin(rotation);
   const middle = { x: at.x + along * cos - up * sin, y: at.y + along * sin + up * cos };
-  return box('text', middle, cos, sin, width / 2, ((ABOVE + BELOW) / 2) * size);
+  return box('text', middle, cos, sin, width / 2, ((above + below) / 2) * size);
 }

@@ -11,6 +11,11 @@ import { bench, freshBench, report, showPart } from './bench';
 const PLACE = 'bendwright job';
 /** What was kept and could not be read is moved here, so that the next change does not write over it. */
 const UNREAD = 'bendwright job, unread';
+/**
+ * Where the last change goes when the page is left before the browser has written it: local storage, because it alone is
+ * written at once. The next visit moves it on. A job too large for it is then as the last finished write left it.
+ */
+const LEFT_BEHIND = 'bendwright job, left behind';
 
 /** A database that does not answer in this time is taken to be missing, so that the sheet does not wait for ever. */
 const PATIENCE_MS = 3000;
@@ -36,10 +41,44 @@ function because(thrown: unknown): string {
   return thrown instanceof Error && thrown.message ? thrown.message.replace(/\.$/, '') : 'it gave no reason';
 }
 
+/** What the last visit had no time to write, moved to where the job is kept. */
+async function takeLeftBehind(): Promise<unknown> {
+  const text = readLocal();
+  if (text === null) return undefined;
+  const held: unknown = JSON.parse(text);
+  if (!isKept(held)) return undefined;
+  try {
+    await inTime(set(PLACE, held));
+    localStorage.removeItem(LEFT_BEHIND);
+  } catch {
+    // It stays where it is, safe for the next visit; the next write will say what is wrong.
+  }
+  return held;
+}
+
+function readLocal(): string | null {
+  try {
+    return localStorage.getItem(LEFT_BEHIND);
+  } catch {
+    return null;
+  }
+}
+
+/** Leaves the job in local storage where the last change is not written yet. */
+function leaveBehind(): void {
+  const { job, part } = bench.getState();
+  if (job === safe) return;
+  try {
+    localStorage.setItem(LEFT_BEHIND, JSON.stringify({ job: saveJob(job), part } satisfies Kept));
+  } catch {
+    // Denied or too small: the write under way is all that can be done, and the page is going.
+  }
+}
+
 /** Puts the job kept by this browser on the bench. @returns whether there was one that could be read */
 export async function restore(): Promise<boolean> {
   try {
-    const held = await inTime(get<unknown>(PLACE));
+    const held = (await takeLeftBehind()) ?? (await inTime(get<unknown>(PLACE)));
     if (held === undefined) return false;
     // Loaded only where there is a job to bring back: the first visit does without the schema.
     const { openJob } = await import('../job/openJob');
@@ -59,6 +98,8 @@ export async function restore(): Promise<boolean> {
 }
 
 let written: Job | null = null;
+/** The last job that is known to be written. */
+let safe: Job | null = null;
 let writing = false;
 /** Whether the sentence on the screen is ours, to be taken back once a write succeeds. */
 let failed = false;
@@ -73,6 +114,7 @@ async function write(): Promise<void> {
       // Each write waits for the one before: the last change must be the last written.
       // oxlint-disable-next-line no-await-in-loop
       await inTime(set(PLACE, { job: saveJob(job), part } satisfies Kept));
+      safe = job;
       if (failed) report(null);
       failed = false;
     } catch (thrown) {
@@ -87,10 +129,16 @@ async function write(): Promise<void> {
 /** Begins to keep the job; what is on the bench now counts as kept. @returns stops it */
 export function keepSaved(): () => void {
   written = bench.getState().job;
+  safe = written;
   let { part } = bench.getState();
-  return bench.subscribe((state) => {
+  const stop = bench.subscribe((state) => {
     if (state.part !== part && state.job === written) written = null;
     part = state.part;
     void write();
   });
+  globalThis.addEventListener?.('pagehide', leaveBehind);
+  return () => {
+    stop();
+    globalThis.removeEventListener?.('pagehide', leaveBehind);
+  };
 }

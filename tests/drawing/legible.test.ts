@@ -99,7 +99,8 @@ describe('every drawing', () => {
         const before = drawn(part);
         const after = drawn({ ...part, legs: part.legs.map((l, i) => (i === 0 ? { ...l, length: l.length + more } : l)) });
         if (!before || !after) return;
-        expect(keys(after.section)).toEqual(keys(before.section));
+        // Which of two positions is the nearer one may change, and with it their order; what is drawn may not.
+        expect(keys(after.section).toSorted()).toEqual(keys(before.section).toSorted());
       }),
     );
   });

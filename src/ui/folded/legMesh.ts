@@ -76,11 +76,62 @@ function writeWallLines(into: Float64Array, start: number, ring: Ring, bottom: n
 }
 
 /**
+ * Most openings cut out of a leg's solid. Cutting more costs the square of their number (1000 take a second, 3000 a
+ * minute), and so many are too small on screen to look through: beyond this they are spots laid on both faces.
+ */
+export const MOST_TRUE_OPENINGS = 400;
+/** Corners of a spot: a ring of more is thinned. */
+const SPOT_CORNERS = 8;
+/** mm by which a spot lies off its face, so that it shows. */
+const SPOT_LIFT_MM = 0.02;
+
+function thinned({ points }: Ring): Ring {
+  const n = points.length / 2;
+  const stride = Math.max(1, Math.ceil(n / SPOT_CORNERS));
+  const kept: number[] = [];
+  for (let i = 0; i < n; i += stride) kept.push(points[2 * i] ?? 0, points[2 * i + 1] ?? 0);
+  return { points: kept, corners: [] };
+}
+
+/** The plain plate of a leg with more openings than are cut out, each opening a spot on the marked face and one on the back. */
+function spottedMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickness: number): LegMesh {
+  const plate = legMesh(plan, [], thickness);
+  const spots = cutouts.map((c) => ({ cutout: c.cutout, ring: thinned(ringOf(c.contour)) })).filter(({ ring }) => ring.points.length >= 6);
+  const corners = spots.reduce((sum, { ring }) => sum + ring.points.length / 2, 0);
+  const positions = new Float64Array(plate.positions.length + corners * 6);
+  const triangles = new Uint32Array(plate.triangles.length + (corners - 2 * spots.length) * 6);
+  positions.set(plate.positions);
+  triangles.set(plate.triangles);
+  let at = plate.positions.length;
+  let next = plate.triangles.length;
+  const openings = spots.map(({ cutout, ring }): OpeningMesh => {
+    const start = next;
+    const n = ring.points.length / 2;
+    for (const z of [SPOT_LIFT_MM, -thickness - SPOT_LIFT_MM]) {
+      const first = at / 3;
+      for (let i = 0; i < n; i++) {
+        positions[at++] = ring.points[2 * i] ?? 0;
+        positions[at++] = ring.points[2 * i + 1] ?? 0;
+        positions[at++] = z;
+      }
+      for (let i = 1; i < n - 1; i++) {
+        triangles[next++] = first;
+        triangles[next++] = first + (z > 0 ? i : i + 1);
+        triangles[next++] = first + (z > 0 ? i + 1 : i);
+      }
+    }
+    return { cutout, walls: { start, count: next - start }, rim: { start: 0, count: 0 } };
+  });
+  return { ...plate, positions, triangles, openings };
+}
+
+/**
  * The solid of one leg. Openings that enclose nothing are left out; openings that cross each other or the edge give a
  * solid that is only drawn approximately (the checks name such a part).
  * @param thickness mm
  */
 export function legMesh(plan: ClosedPath, cutouts: readonly LegCutout[], thickness: number): LegMesh {
+  if (cutouts.length > MOST_TRUE_OPENINGS) return spottedMesh(plan, cutouts, thickness);
   const outline = ringOf({ kind: 'path', segments: plan });
   const holes = cutouts.map((c) => ({ cutout: c.cutout, ring: ringOf(c.contour) })).filter((h) => h.ring.points.length >= 6);
   const rings = [outline, ...holes.map((h) => h.ring)];

@@ -93,8 +93,8 @@ describe('the bent shape', () => {
 
 describe('the blank', () => {
   it('stops an outline that crosses itself and says where', () => {
-    // Two lugs on one edge that share 4 mm of it.
-    const subject = part([leg(60), leg(10, lug(0, 90, 10), { startWidth: 20, endWidth: 20 }), leg(10, lug(0, 90, 26), { startWidth: 20, endWidth: 20 })]);
+    // Two lugs on one edge, 4 mm apart where they are bent, that widen until they overlap.
+    const subject = part([leg(80), leg(20, lug(0, 90, 10), { startWidth: 20, endWidth: 36 }), leg(20, lug(0, 90, 34), { startWidth: 20, endWidth: 36 })]);
     expect(says(subject, 'stop').join()).toContain('runs into itself');
   });
 });

@@ -8,7 +8,7 @@ import { fold } from '../../../src/core/part/fold';
 import type { FoldedBend, LegLayout } from '../../../src/core/part/layoutTypes';
 import { bendMesh, sameBend } from '../../../src/ui/folded/bendMesh';
 import { chordCount, LONGEST_CHORD, polygonArea, ringOf, SAGITTA_MM } from '../../../src/ui/folded/chords';
-import { legMesh, sameSolid } from '../../../src/ui/folded/legMesh';
+import { legMesh, MOST_TRUE_OPENINGS, sameSolid } from '../../../src/ui/folded/legMesh';
 import { frontStrap, hole, laidOut, leg, longRack, wallBracket } from './sampleParts';
 import { openEdges, vertices, volume } from './solids';
 
@@ -211,5 +211,41 @@ describe('round ends', () => {
     expect(mesh.rounds.reduce((sum, a) => sum + a.sweep, 0)).toBeCloseTo(Math.PI, 9);
     const hollow: Arc = arcAbout({ x: 0, y: 0 }, 5, Math.PI, -Math.PI);
     expect(legMesh([hollow, { kind: 'line', from: hollow.to, to: hollow.from }], [], 1).rounds).toHaveLength(0);
+  });
+});
+
+describe('a leg of more openings than are cut out', () => {
+  const cutouts = Array.from({ length: MOST_TRUE_OPENINGS + 1 }, (_, i) => ({
+    cutout: 0,
+    item: i,
+    centre: { x: 2 + (i % 50) * 3, y: Math.floor(i / 50) * 3 - 12 },
+    shape: { kind: 'round', diameter: 2 } as const,
+    contour: { kind: 'circle', centre: { x: 2 + (i % 50) * 3, y: Math.floor(i / 50) * 3 - 12 }, radius: 1 } as const,
+  }));
+  const plan = [[0, -20], [160, -20], [160, 20], [0, 20]].map(([x = 0, y = 0], i, all): Segment => {
+    const [toX = 0, toY = 0] = all[(i + 1) % 4] ?? [];
+    return { kind: 'line', from: { x, y }, to: { x: toX, y: toY } };
+  });
+  const mesh = legMesh(plan, cutouts, 1.5);
+  const normalZ = (at: number): number => {
+    const [a, b, c] = [0, 1, 2].map((k) => 3 * (mesh.triangles[at + k] ?? 0));
+    const [p, q, r] = [a, b, c].map((k = 0) => ({ x: mesh.positions[k] ?? 0, y: mesh.positions[k + 1] ?? 0, z: mesh.positions[k + 2] ?? 0 }));
+    return p && q && r ? ((q.x - p.x) * (r.y - p.y) - (r.x - p.x) * (q.y - p.y)) / 2 : Number.NaN;
+  };
+  it('is a plate with a spot for each on either face, facing outwards', () => {
+    expect(mesh.openings).toHaveLength(cutouts.length);
+    for (const { walls } of mesh.openings) {
+      let up = 0;
+      let down = 0;
+      for (let t = walls.start; t < walls.start + walls.count; t += 3) {
+        const area = normalZ(t);
+        const z = mesh.positions[3 * (mesh.triangles[t] ?? 0) + 2] ?? 0;
+        if (z > 0) up += area;
+        else down += area;
+      }
+      // An octagon of radius 1: 2√2.
+      expect(up).toBeCloseTo(2 * Math.SQRT2, 9);
+      expect(down).toBeCloseTo(-2 * Math.SQRT2, 9);
+    }
   });
 });
