@@ -281,9 +281,12 @@ export function datumOnPaper(sheet: Sheet, { places, out }: TemplateShape['datum
       const lead = line(at, moved(DATUM_OUT_PX + beyond - DATUM_RING_PX));
       for (const [x, y, align] of [[0, 17, 'middle'], [0, -17, 'middle'], [10, 0, 'start'], [-10, 0, 'end']] as const) {
         const base = { x: middle.x + x * px, y: middle.y + y * px - half };
+        const nought = letteringBox(textWidth('0', role), role, base, align, 0, px);
+        const leader = lineBox('extension', lead.from, lead.to);
+        if (overlap(nought, leader)) continue;
         yield {
           // The line of the mark touches the metal it starts from; only its ring and nought must be clear.
-          boxes: [box('text', middle, 1, 0, DATUM_RING_PX * px, DATUM_RING_PX * px), lineBox('extension', lead.from, lead.to), letteringBox(textWidth('0', role), role, base, align, 0, px)],
+          boxes: [box('text', middle, 1, 0, DATUM_RING_PX * px, DATUM_RING_PX * px), leader, nought],
           entities: () => [
             { kind: 'path', key: 'datum line', role: 'extension line', runs: [{ segments: [lead], closed: false }] },
             { kind: 'contours', key: 'datum', role: 'datum', contours: [{ kind: 'circle', centre: middle, radius: DATUM_RING_PX * px }] },
