@@ -10,6 +10,7 @@ import { LONGEST_FILE } from '../job/limits';
 import { workOut, type WorkedOut } from '../job/workOut';
 import type { Job } from '../job/schema';
 import type { PdfFonts } from '../export/pdf/pdfFonts';
+import { comparePart, strangers } from './compareFiles';
 import { readArguments, type Wanted } from './readArguments';
 
 interface JobFile {
@@ -60,7 +61,7 @@ function today(): string {
 }
 
 /** Writes the parts' files and the report; returns every sentence that went wrong. */
-function make({ files: paths, out, paper, date }: Wanted): readonly string[] {
+function make({ files: paths, out, paper, date, compare }: Wanted): readonly string[] {
   const said: string[] = [];
   const fonts = readFonts();
   const jobs = paths.map(readJobFile);
@@ -70,10 +71,13 @@ function make({ files: paths, out, paper, date }: Wanted): readonly string[] {
   mkdirSync(out, { recursive: true });
   const report = jobs.map(({ file, job, errors }, j) => {
     for (const error of errors) said.push(`${file}: ${error}`);
+    for (const id of job && compare !== undefined ? strangers(job, compare) : []) said.push(`${file}: there is no stock with the id ${id} to compare with.`);
     const parts = (subjects[j] ?? []).map(({ partId, worked }) => {
       const stem = stems[next++] ?? partId;
       const written = partFiles(job as Job, partId, worked);
-      const told = partReport(job as Job, partId, worked);
+      const compared = compare === undefined ? undefined : comparePart(job as Job, partId, compare);
+      if (compared) writeFileSync(join(out, `${stem} - compare.csv`), compared.csv);
+      const told = { ...partReport(job as Job, partId, worked), ...(compared ? { compare: { file: `${stem} - compare.csv`, ...compared.report } } : {}) };
       if (!written.ok) {
         for (const reason of written.reasons) said.push(`${file}, ${told.name || partId}: ${reason}`);
         return { ...told, errors: written.reasons, files: null };

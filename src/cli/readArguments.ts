@@ -7,13 +7,15 @@ export interface Wanted {
   readonly paper: PaperName;
   /** `2026-11-05` */
   readonly date: string;
+  /** Ids of stocks with commas between them, `all`, or undefined for no comparison. */
+  readonly compare: string | undefined;
 }
 
 export type Asked = ({ readonly ok: true } & Wanted) | { readonly ok: false; readonly says: string };
 
-const USAGE = 'Use it so: npm run --silent make -- JOB.json [MORE.json …] --out DIR [--paper A4] [--date 2026-11-05]';
+const USAGE = 'Use it so: npm run --silent make -- JOB.json [MORE.json …] --out DIR [--paper A4] [--date 2026-11-05] [--compare STOCK,STOCK|all]';
 const PAPERS = Object.keys(PAPER_SIZES) as PaperName[];
-const OPTIONS = ['--out', '--paper', '--date'] as const;
+const OPTIONS = ['--out', '--paper', '--date', '--compare'] as const;
 type Option = (typeof OPTIONS)[number];
 
 const refused = (says: string): Asked => ({ ok: false, says: `${says} ${USAGE}` });
@@ -39,6 +41,8 @@ export function readArguments(args: readonly string[], today: string): Asked {
   const paper = PAPERS.find((name) => name.toLowerCase() === named.toLowerCase());
   if (!paper) return refused(`"${named}" is no paper known here. Take ${PAPERS.slice(0, -1).join(', ')} or ${PAPERS.at(-1)}.`);
   const date = given.has('--date') ? (given.get('--date') ?? '') : today;
+  const compare = given.get('--compare');
+  if (given.has('--compare') && !compare) return refused('No stock to compare with was named.');
   const day = printedDay(date);
-  return day.ok ? { ok: true, files, out, paper, date } : refused(day.problem.says);
+  return day.ok ? { ok: true, files, out, paper, date, compare } : refused(day.problem.says);
 }
