@@ -87,10 +87,11 @@ describe('lettering of templates', () => {
         for (const group of groups) expect(said.some((t) => t.key.endsWith(`size ${group}`) || t.key.includes(' list '))).toBe(true);
       }),
       // Shrinking a part of twelve legs takes minutes: the seed finds it again.
-      { numRuns: 40, endOnFailure: true },
+      { numRuns: 100, endOnFailure: true },
     );
-    expect(reached).toBeGreaterThan(30);
-    expect(tiled).toBeGreaterThan(2);
+    // About nine parts in ten can be laid out, and about one in thirteen is larger than a sheet.
+    expect(reached).toBeGreaterThan(60);
+    expect(tiled).toBeGreaterThan(0);
   });
 });
 
