@@ -16,9 +16,9 @@ import { cell, collisions, outside, said, settings, subject, texts } from './she
 /** The strap with a lip that 1.0 stainless can be bent to and 1.6 brass cannot. */
 const SHORT_LIP = writeField(writeField(exampleJob, 'parts.strap.legs.lip.length', '1.7'), 'parts.strap.legs.lip.endShape', { kind: 'square' });
 
-const sheetOf = (job: Job, partId: string, stocks: readonly string[]) => {
+const sheetOf = (job: Job, partId: string, stocks: readonly string[], on = settings()) => {
   const comparison = compareStocks(job, partId, stocks);
-  return { comparison, pages: compareSheetPages({ job, partId, comparison, words: subject(partId, job).words }, settings()) };
+  return { comparison, pages: compareSheetPages({ job, partId, comparison, words: subject(partId, job).words }, on) };
 };
 
 const lettersIn = (entities: Drawing['entities']): readonly string[] =>
@@ -95,6 +95,25 @@ describe('the sheet of a comparison', () => {
     expect(short.flatMap(said).join(' ')).toContain('Brass, half hard, 1.6 sheet: Leg D (Lip) is too short for its bend by 0.30 mm.');
     const none = sheetOf(writeField(exampleJob, 'parts.strap.legs.lip.length', 'gp'), 'strap', ['stainless']).pages;
     expect(none.flatMap(said)).toContain('Not for the bench');
+  });
+
+  it('has every stock and every figure whole, however many stocks and however long their figures are', () => {
+    const more = Array.from({ length: 5 }, (_, i) => ({ ...exampleJob.stocks[1], id: `more-${i}`, name: `Nickel silver, hard, ${i + 2}/32 in strip from the long rack`, thickness: `${i + 2}/32in` }) as Job['stocks'][number]);
+    const job: Job = { ...writeField(exampleJob, 'units.show', 'fraction'), stocks: [...exampleJob.stocks, ...more] };
+    const { length } = subject('strap', job).words;
+    for (const on of [settings(), settings({ turn: 'upright' }), settings({ paper: 'Letter', turn: 'upright' })]) {
+      const { comparison, pages } = sheetOf(job, 'strap', job.stocks.map(({ id }) => id), on);
+      expect(comparison.stocks).toHaveLength(9);
+      for (const page of pages) expect([...outside(page, on), ...collisions(page)]).toEqual([]);
+      const cells = pages.flatMap(texts).filter(({ key }) => /^differences /.test(key)).map(({ text }) => text);
+      expect(cells.filter((t) => t.includes('…'))).toEqual([]);
+      const whole = new Set(cells.map((t) => t.replaceAll('\u00A0', ' ')));
+      const developed = comparison.rows.find(({ called }) => called === 'Developed length')?.values ?? [];
+      const known = developed.filter((v) => v !== undefined);
+      expect(known.length).toBeGreaterThan(5);
+      for (const value of known) expect(whole).toContain(length(value));
+      for (const { stock } of comparison.stocks) expect(cells.join(' ').replaceAll('\u00A0', ' ')).toContain((job.stocks.find(({ id }) => id === stock)?.name ?? '').split(' ')[0]);
+    }
   });
 
   it('keeps to the printable area and lays no text on another, for random parts in up to five stocks', () => {

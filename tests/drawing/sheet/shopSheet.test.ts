@@ -5,8 +5,12 @@ import type { Part } from '../../../src/core/part/types';
 import { formatLength } from '../../../src/core/units/formatLength';
 import type { Page } from '../../../src/drawing/page';
 import { shopSheetPages } from '../../../src/drawing/sheet/shopSheet';
+import { holeLines } from '../../../src/drawing/sheet/holeLines';
 import { exampleJob } from '../../../src/job/exampleJob';
 import { writeField } from '../../../src/job/fields';
+import { plainBend, plainLeg, roundHole } from '../../../src/job/pieces';
+import type { Job } from '../../../src/job/schema';
+import { holeRows } from '../../../src/job/tables/holeRows';
 import { bend, hole, leg, partWithLugs, STRAP, workablePart } from '../sampleParts';
 import { cell, collisions, onLines, outside, said, settings, subject, subjectOf, texts } from './sheets';
 
@@ -271,6 +275,28 @@ describe('other units', () => {
     expect(cell(fractions, 'bends', 0, 8)).toMatch(/^0\.\d{3}$/);
     expect(fractions.flatMap(said)).toContain('inches and fractions');
     for (const page of [...inches, ...fractions]) expect([...outside(page, settings()), ...collisions(page)]).toEqual([]);
+  });
+});
+
+describe('long figures', () => {
+  it('are never cut: rows and grids in fractions on every paper', () => {
+    const grid = (id: string, along: string): Job['parts'][number]['legs'][number]['cutouts'][number] =>
+      roundHole(id, 'Drain of the long gutter', '3/16in', along, { pattern: { kind: 'grid', alongCount: '13', alongPitch: '12.3', acrossCount: '3', acrossPitch: '11.7' } });
+    const job: Job = {
+      ...writeField(exampleJob, 'units.show', 'fraction'),
+      parts: [{ id: 'p', name: 'Gutter', stock: 'brass', quantity: '1', legs: [plainLeg('a', 'A', '333.3', '61.1', { cutouts: [grid('g', '19.7')] }), plainLeg('b', 'B', '333.3', '61.1', { bend: plainBend('a', '37'), cutouts: [grid('g', '23.9')] })] }],
+    };
+    const own = subject('p', job);
+    if (!own.worked.shape) throw new Error('not laid out');
+    for (const on of [settings(), settings({ turn: 'upright' }), settings({ paper: 'Letter', turn: 'upright' })]) {
+      const pages = shopSheetPages(own, on);
+      for (const page of pages) expect([...outside(page, on), ...collisions(page)]).toEqual([]);
+      holeLines(holeRows(own.worked.shape), own.words).forEach((line, i) => {
+        const wanted = [line.size, line.along, line.across, line.x, line.y, line.z].map((t) => t.replaceAll('\u00A0', ' '));
+        expect(wanted[1]).toMatch(/ \+ 12 × .* = /);
+        expect([2, 3, 4, 5, 6, 7].map((column) => cell(pages, 'holes', i, column))).toEqual(wanted);
+      });
+    }
   });
 });
 
