@@ -10,7 +10,7 @@ import { baseDrop, heading, HEADING_HEIGHT, lineHeight, stacked, text, unbroken,
 import type { SheetBlock } from './compose';
 import { sentencesBlock, type Sentence } from './sentences';
 import { tableBlock, type Column } from './table';
-import { brokenTo, printed } from './wording';
+import { brokenTo, inOnePiece, printed } from './wording';
 
 /** One line of the table: one row, or the rows of a pattern's openings that say the same. */
 export interface CompareLine {
@@ -32,7 +32,7 @@ const span = (values: readonly number[], say: (value: number) => string): string
 
 function lineOf(rows: readonly Row[], words: Words): CompareLine {
   const [first] = rows;
-  const say = (value: number): string => (first?.unit === 'g' ? value.toFixed(2) : words.length(value));
+  const say = (value: number): string => (first?.unit === 'g' ? value.toFixed(2) : inOnePiece(words.length(value)));
   const signed = (value: number): string => (Math.abs(value) < NOUGHT ? say(0) : `${value > 0 ? '+' : '−'}${say(Math.abs(value))}`);
   const stocks = first?.values.length ?? 0;
   const of = (stock: number): number[] => rows.flatMap((row) => row.values[stock] ?? []);
@@ -69,24 +69,43 @@ const HEAD_ROOM = 25;
 
 export const stockNames = (job: Job, { stocks }: Comparison): readonly string[] => stocks.map(({ stock }) => printed(job.stocks.find(({ id }) => id === stock)?.name ?? '', 'Stock without a name'));
 
-function differencesTable(job: Job, comparison: Comparison, words: Words): SheetBlock {
+/** One table: every line with the first stock and these others. */
+function differencesTable(job: Job, names: readonly string[], lines: readonly CompareLine[], others: readonly number[], which: number): Block {
+  const head = (stock: number): readonly string[] => brokenTo(names[stock] ?? '', 'sheet caption', HEAD_ROOM / PAPER_PX_MM, 3);
+  const columns: readonly Column[] = [
+    { head: [''], align: 'middle' },
+    { head: ['What'], align: 'start', least: 34, most: 74 },
+    { head: head(0), align: 'end', least: 16, most: 40 },
+    ...others.flatMap((stock): Column[] => [
+      { head: head(stock), align: 'end', least: 16, most: 40 },
+      { head: ['differ-', 'ence'], align: 'end', least: 14, most: 34 },
+    ]),
+  ];
+  return tableBlock({
+    key: `differences${which === 0 ? '' : ` further ${which}`}`,
+    title: which === 0 ? 'Differences' : 'Differences, further stocks',
+    note: `lengths in ${unitWord(job.units)}, differences against the first stock; the letters stand in the figures`,
+    columns,
+    rows: lines.map((l) => [l.letter, l.called, l.values[0] ?? '', ...others.flatMap((stock) => [l.values[stock] ?? '', l.differences[stock] ?? ''])]),
+    below: 'Legs, bend lines and holes that are not listed are the same in all.',
+  });
+}
+
+/** As many tables as it takes for each to fit the width: the first stock stands in all of them. */
+function differencesTables(job: Job, comparison: Comparison, words: Words, width: number): readonly Block[] {
   const names = stockNames(job, comparison);
   const lines = compareLines(comparison, words);
-  const stockColumns = names.flatMap((name, s): Column[] => [
-    { head: brokenTo(name, 'sheet caption', HEAD_ROOM / PAPER_PX_MM, 3), align: 'end', least: 16, most: 40 },
-    ...(s > 0 ? [{ head: ['differ-', 'ence'], align: 'end' as const, least: 14, most: 34 }] : []),
-  ]);
-  return {
-    kind: 'bends',
-    block: tableBlock({
-      key: 'differences',
-      title: 'Differences',
-      note: `lengths in ${unitWord(job.units)}, differences against the first stock; the letters stand in the figures`,
-      columns: [{ head: [''], align: 'middle' }, { head: ['What'], align: 'start', least: 34, most: 74 }, ...stockColumns],
-      rows: lines.map((l) => [l.letter, l.called, ...l.values.flatMap((value, s) => (s > 0 ? [value, l.differences[s] ?? ''] : [value]))]),
-      below: 'Legs, bend lines and holes that are not listed are the same in all.',
-    }),
-  };
+  const others = names.flatMap((_, stock) => (stock > 0 ? [stock] : []));
+  const tables: Block[] = [];
+  let from = 0;
+  do {
+    let count = others.length - from;
+    let table = differencesTable(job, names, lines, others.slice(from), tables.length);
+    while (count > 1 && table.least > width) table = differencesTable(job, names, lines, others.slice(from, from + --count), tables.length);
+    tables.push(table);
+    from += Math.max(1, count);
+  } while (from < others.length);
+  return tables;
 }
 
 /** Which line is which stock. */
@@ -136,12 +155,13 @@ function troubles(job: Job, comparison: Comparison): readonly Sentence[] {
   ]);
 }
 
-export function compareBlocks(job: Job, comparison: Comparison, words: Words): readonly SheetBlock[] {
+/** @param width mm of the sheet inside its border */
+export function compareBlocks(job: Job, comparison: Comparison, words: Words, width: number): readonly SheetBlock[] {
   const moved = movedSentences(job, comparison, words);
   const trouble = troubles(job, comparison);
   const nothing = (says: string): readonly Sentence[] => [{ sign: 'none', says }];
   return [
-    differencesTable(job, comparison, words),
+    ...differencesTables(job, comparison, words, width).map((block): SheetBlock => ({ kind: 'bends', block })),
     { kind: 'notes', block: legend(job, comparison, words) },
     { kind: 'notes', block: sentencesBlock('moved', 'Holes in the bent part', moved.length > 0 ? moved : nothing('Every hole stays where it is.')) },
     { kind: 'notes', block: sentencesBlock('troubles', 'Look at first', trouble.length > 0 ? trouble : nothing('No bend becomes too tight and no leg too short.')) },

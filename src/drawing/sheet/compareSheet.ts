@@ -41,7 +41,7 @@ export function compareSheetPages({ job, partId, comparison, words }: CompareShe
   });
   const names = stockNames(job, comparison);
   const reasons = comparison.stocks.flatMap(({ worked }, i) => worked.problems.map(({ says }) => `${names[i]}: ${says}`));
-  const { bodies } = drawable ? compose({ figures, blocks: compareBlocks(job, comparison, words) }, settings, 0) : { bodies: flow([refusal(reasons)], innerOf(settings)) };
+  const { bodies } = drawable ? compose({ figures, blocks: compareBlocks(job, comparison, words, innerOf(settings).width) }, settings, 0) : { bodies: flow([refusal(reasons)], innerOf(settings)) };
 
   const place = job.parts.findIndex(({ id }) => id === partId) + 1;
   const tall: readonly TitleCell[] = [

@@ -5,7 +5,7 @@ import { formatAngle } from '../../core/units/formatLength';
 import { unreachable } from '../../core/result';
 import type { HoleRow } from '../../job/tables/holeRows';
 import { short, type Words } from '../words';
-import { printed } from './wording';
+import { inOnePiece, printed } from './wording';
 
 export interface HoleLine {
   readonly called: string;
@@ -28,7 +28,7 @@ const SAME_MM = 1e-5;
 
 /** `Ø3.20`, `slot 18.00 × 3.20 at 90°`, `20.00 × 10.00, corners 2.00`. */
 export function sizeWords(shape: CutoutShape, turn: number, words: Words): string {
-  const length = (value: number): string => short(words.length(value));
+  const length = (value: number): string => inOnePiece(short(words.length(value)));
   const half = ((turn % Math.PI) + Math.PI) % Math.PI;
   const turned = half < 1e-9 || Math.PI - half < 1e-9 ? '' : ` at ${formatAngle(half)}`;
   switch (shape.kind) {
@@ -43,26 +43,22 @@ export function sizeWords(shape: CutoutShape, turn: number, words: Words): strin
   }
 }
 
-const NO_BREAK = '\u00A0';
-/** A figure such as 1 3/8 that no line is broken in. */
-const figureOf = (figure: string): string => figure.replaceAll(' ', NO_BREAK);
-
 /** Places of several openings in one direction: one figure, `8.00 + 6 × 15 = 98.00` where they are evenly apart, else from and to. */
 export function placesWords(values: readonly number[], words: Words): string {
   const distinct = values.toSorted((a, b) => a - b).filter((v, i, all) => i === 0 || v - (all[i - 1] ?? 0) > SAME_MM);
   const [first, second] = distinct;
   const last = distinct.at(-1);
   if (first === undefined || last === undefined) return '';
-  if (second === undefined) return words.length(first);
+  if (second === undefined) return inOnePiece(words.length(first));
   const pitch = second - first;
-  const at = (value: number): string => figureOf(words.length(value));
+  const at = (value: number): string => inOnePiece(words.length(value));
   const even = distinct.every((v, i) => Math.abs(v - first - i * pitch) < SAME_MM * 10);
-  return even ? `${at(first)} + ${distinct.length - 1} × ${figureOf(short(words.length(pitch)))} =${NO_BREAK}${at(last)}` : `${at(first)} to ${at(last)}`;
+  return even ? `${at(first)} + ${distinct.length - 1} × ${inOnePiece(short(words.length(pitch)))} =\u00A0${at(last)}` : `${at(first)} to ${at(last)}`;
 }
 
 const spanWords = (values: readonly number[], words: Words): string => {
   const [low, high] = [Math.min(...values), Math.max(...values)];
-  return high - low < SAME_MM ? words.length(low) : `${figureOf(words.length(values[0] ?? low))} to ${figureOf(words.length(values.at(-1) ?? high))}`;
+  return high - low < SAME_MM ? inOnePiece(words.length(low)) : `${inOnePiece(words.length(values[0] ?? low))} to ${inOnePiece(words.length(values.at(-1) ?? high))}`;
 };
 
 function oneLine(items: readonly HoleRow[], called: string, words: Words): HoleLine[] {

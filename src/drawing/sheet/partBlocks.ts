@@ -73,7 +73,7 @@ function holeTable(shape: Shape, words: Words): SheetBlock {
       title: 'Holes',
       note: 'centres',
       columns: [
-        { head: ['Name'], align: 'start', least: 22, most: 48 },
+        { head: ['Name'], align: 'start', least: 22, most: 48, mostLines: 2 },
         { head: ['Leg'], align: 'middle' },
         { head: ['Size'], align: 'start', least: 24, most: 40 },
         { head: ['Along', 'the blank'], align: 'end', least: 24, most: 46 },

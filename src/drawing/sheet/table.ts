@@ -11,9 +11,11 @@ export interface Column {
   /** Lines of the column's head. */
   readonly head: readonly string[];
   readonly align: 'start' | 'end' | 'middle';
-  /** mm: a column of names may be made this narrow, and grows no wider than `most`; a column of figures has neither and is never cut. */
+  /** mm: a column may be made this narrow, and grows no wider than `most`, by breaking its cells between words. */
   readonly least?: number;
   readonly most?: number;
+  /** Lines to a cell, the last of which is cut with dots where more are needed: for names. Figures are never cut. */
+  readonly mostLines?: number;
 }
 
 /** Text, or a bend's ringed number. */
@@ -55,9 +57,12 @@ function measured({ columns, rows }: TableSpec): Measured {
     const wanted = Math.max(heads[i] ?? 0, ...rows.map((row) => cellWidth(row[i] ?? '')));
     return column.most === undefined ? wanted : Math.max(heads[i] ?? 0, Math.min(column.most, wanted));
   });
-  // A head is never cut.
-  const least = columns.map((column, i) => (column.least === undefined ? (natural[i] ?? 0) : Math.max(heads[i] ?? 0, Math.min(column.least, natural[i] ?? 0))));
-  return { natural, least };
+  // A head is never cut, nor a figure broken: only between the words of a cell.
+  const word = columns.map((column, i) =>
+    column.mostLines === undefined ? Math.max(0, ...rows.flatMap((row) => { const cell = row[i] ?? ''; return typeof cell === 'string' ? cell.split(' ').map(cellWidth) : [cellWidth(cell)]; })) : 0,
+  );
+  const least = columns.map((column, i) => (column.least === undefined ? (natural[i] ?? 0) : Math.max(heads[i] ?? 0, word[i] ?? 0, Math.min(column.least, natural[i] ?? 0))));
+  return { natural: natural.map((width, i) => Math.max(width, least[i] ?? 0)), least };
 }
 
 const total = (widths: readonly number[]): number => widths.reduce((sum, w) => sum + w, 0) + GAP * Math.max(0, widths.length - 1) + 2 * SIDE;
@@ -92,7 +97,7 @@ function laid(spec: TableSpec, sizes: Measured, room: number, from: number, to: 
   const { widths, lefts } = columnsIn(width, sizes);
   const rows = spec.rows.slice(from, to).map((row) => {
     // A hair wider than the column, so that a text that has set its width is not broken by a rounding.
-    const cells = row.map((cell, i) => (typeof cell === 'string' ? brokenTo(cell, CELL, (widths[i] ?? 0) / PAPER_PX_MM + 0.01, 2) : cell));
+    const cells = row.map((cell, i) => (typeof cell === 'string' ? brokenTo(cell, CELL, (widths[i] ?? 0) / PAPER_PX_MM + 0.01, columns[i]?.mostLines) : cell));
     const lines = Math.max(1, ...cells.map((cell) => ('ring' in cell ? 1 : cell.length)));
     return { cells, height: lines * lineHeight(CELL) + ROW_ROOM };
   });

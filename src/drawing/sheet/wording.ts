@@ -10,6 +10,10 @@ export function printed(name: string, otherwise = ''): string {
   return plain === '' ? otherwise : plain;
 }
 
+const NO_BREAK = '\u00A0';
+/** A figure such as 1 3/8 that no line is broken in. */
+export const inOnePiece = (figure: string): string => figure.replaceAll(' ', NO_BREAK);
+
 const DOTS = '…';
 
 /** The text, or as much of its beginning as fits with dots behind it. */
