@@ -12,6 +12,8 @@ export default defineConfig({
   },
   build: {
     target: 'es2023',
+    // three alone is over the size that the builder warns of; it loads behind the first view.
+    chunkSizeWarningLimit: 800,
     // Fonts stay files of their own: inlined, every face would load whether it is needed or not.
     assetsInlineLimit: 0,
   },
