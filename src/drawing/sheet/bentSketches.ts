@@ -157,7 +157,7 @@ function grid(rows: readonly Laid[], width: number, first: boolean): Laid {
     height,
     draw: (at) => {
       let y = at.y - HEADING_HEIGHT;
-      const drawn = [...heading('sketches', at, first ? 'After each bend' : 'After each bend, continued', '', width)];
+      const drawn = [...heading('sketches', at, first ? 'After each bend' : 'After each bend, continued', [], width)];
       for (const row of rows) {
         drawn.push(...row.draw({ x: at.x, y }));
         y -= row.height + BETWEEN;

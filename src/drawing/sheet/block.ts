@@ -44,13 +44,13 @@ export const rule = (key: string, role: PathEntity['role'], ...lines: readonly (
 const UNDER_HEADING = 1.2;
 export const HEADING_HEIGHT = lineHeight('sheet heading') + UNDER_HEADING;
 
-/** A heading, with a smaller note after it where there is room. */
-export function heading(key: string, at: Point, said: string, note: string, room: number): readonly Entity[] {
+/** A heading, with a smaller note after it: the first of `notes` for which there is room. */
+export function heading(key: string, at: Point, said: string, notes: readonly string[], room: number): readonly Entity[] {
   const base = at.y - baseDrop('sheet heading');
   const title = text(`${key} heading`, 'sheet heading', { x: at.x, y: base }, said);
   const from = widthOf(said, 'sheet heading') + 2.4;
-  if (note === '' || from + widthOf(note, 'sheet caption') > room) return [title];
-  return [title, text(`${key} heading note`, 'sheet caption', { x: at.x + from, y: base }, note)];
+  const note = notes.find((each) => from + widthOf(each, 'sheet caption') <= room);
+  return note === undefined ? [title] : [title, text(`${key} heading note`, 'sheet caption', { x: at.x + from, y: base }, note)];
 }
 
 export const unbroken = (height: number, draw: Laid['draw']): Laid => ({ height, draw, split: () => undefined });

@@ -122,7 +122,7 @@ function legend(job: Job, comparison: Comparison, words: Words): Block {
         ...lines.map((said, j) => text(`legend ${i} ${j}`, 'sheet text', { x: p.x + sample + 3, y: p.y - baseDrop('sheet text') - j * step }, said)),
       ]);
     });
-    return stacked([unbroken(HEADING_HEIGHT - 0.9, (p) => heading('legend', p, 'Lines', '', width)), ...rows], 0.9);
+    return stacked([unbroken(HEADING_HEIGHT - 0.9, (p) => heading('legend', p, 'Lines', [], width)), ...rows], 0.9);
   };
   return { least: 60, natural: 60, liked: 90, at };
 }

@@ -20,9 +20,9 @@ export interface CompareSheetSubject {
   readonly words: Words;
 }
 
-const VIEWS: readonly { readonly view: OverlayView; readonly title: string; readonly note: string }[] = [
-  { view: 'section', title: 'Sections', note: 'laid over one another at the start of leg A' },
-  { view: 'blank', title: 'Blanks', note: 'marked face up, laid over one another at the start of leg A' },
+const VIEWS: readonly { readonly view: OverlayView; readonly title: string; readonly notes: readonly string[] }[] = [
+  { view: 'section', title: 'Sections', notes: ['laid over one another at the start of leg A', 'at the start of leg A'] },
+  { view: 'blank', title: 'Blanks', notes: ['marked face up, laid over one another at the start of leg A', 'marked face up, at the start of leg A', 'marked face up'] },
 ];
 
 /** The stocks differ by tenths of a mm: the first one's edges are drawn half as wide as on a shop sheet, so that the others show beside them. */
@@ -35,9 +35,9 @@ const thinly = (drawing: Drawing): Drawing => ({
 export function compareSheetPages({ job, partId, comparison, words }: CompareSheetSubject, settings: SheetSettings): readonly Page[] {
   const part = job.parts.find(({ id }) => id === partId);
   const drawable = comparison.stocks.some(({ worked }) => worked.shape !== undefined);
-  const figures = VIEWS.map(({ view, title, note }): FigureMaker => {
+  const figures = VIEWS.map(({ view, title, notes }): FigureMaker => {
     const { extent } = overlayDrawing(comparison, view, { px: 1 });
-    return makerOf(extent, (lettering) => ({ key: view, title, note, drawing: thinly(overlayDrawing(comparison, view, lettering)) }));
+    return makerOf(extent, (lettering) => ({ key: view, title, notes, drawing: thinly(overlayDrawing(comparison, view, lettering)) }));
   });
   const names = stockNames(job, comparison);
   const reasons = comparison.stocks.flatMap(({ worked }, i) => worked.problems.map(({ says }) => `${names[i]}: ${says}`));

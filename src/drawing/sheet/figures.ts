@@ -10,7 +10,8 @@ import { DRAWING_SCALES, type DrawingScale } from './scales';
 export interface Figure {
   readonly key: string;
   readonly title: string;
-  readonly note: string;
+  /** What is said beside the title, from the fullest on; the first that fits is. */
+  readonly notes: readonly string[];
   readonly drawing: Drawing;
 }
 
@@ -95,7 +96,7 @@ function arranged(figures: readonly Figure[], ratio: number, width: number, heig
     const placing = { ratio, x: at.x + x, y: at.y - top - HEADING_HEIGHT - box.maxY };
     const shown = figure.drawing.entities.filter((e) => (bare ? BARE.has(e.role) : !NOT_ON_PAPER.has(e.role)));
     return [
-      ...heading(figure.key, { x: at.x, y: at.y - top }, figure.title, figure.note, room),
+      ...heading(figure.key, { x: at.x, y: at.y - top }, figure.title, figure.notes, room),
       ...shown.map((e) => onPaper(e, `${figure.key} ${e.key}`, placing)),
     ];
   };

@@ -22,7 +22,7 @@ const INDENT = 4.6;
 export function sentencesBlock(key: string, title: string, said: readonly Sentence[], role: TextRole = 'sheet text'): Block {
   const indent = said.some((s) => s.sign !== 'none') ? INDENT : 0;
   const at = (width: number): Laid => {
-    const title0 = unbroken(HEADING_HEIGHT - BETWEEN, (p) => heading(key, p, title, '', width));
+    const title0 = unbroken(HEADING_HEIGHT - BETWEEN, (p) => heading(key, p, title, [], width));
     const items = said.map((sentence, i) => item(`${key} ${i}`, sentence, role, indent, width));
     const [first, ...rest] = items;
     // The heading stays with what it heads.

@@ -50,13 +50,13 @@ function partFigures(shape: Shape, words: Words): readonly FigureMaker[] {
     makerOf(pathBounds(sectionOutline(layout, folded).path), (lettering) => ({
       key: 'section',
       title: 'Section',
-      note: many ? 'looking on the near edge, sizes as given; holes in the table' : 'looking on the near edge, sizes as given',
+      notes: [many ? 'looking on the near edge, sizes as given; holes in the table' : 'looking on the near edge, sizes as given', 'sizes as given'],
       drawing: asShown(sectionDrawing(layout, folded, words, many ? { ...lettering, withoutHoles: true } : lettering)),
     })),
     makerOf(blank.bounds, (lettering) => ({
       key: 'blank',
       title: 'Blank',
-      note: `${size}, marked face up, running dimensions from the start of leg A`,
+      notes: [`${size}, marked face up, running dimensions from the start of leg A`, `${size}, marked face up, from the start of leg A`, `${size}, marked face up`, 'marked face up'],
       drawing: asShown(blankDrawing(layout, blank, words, lettering)),
     })),
   ];

@@ -113,7 +113,7 @@ function laid(spec: TableSpec, sizes: Measured, room: number, from: number, to: 
     const right = at.x + width;
     const level = (y: number): readonly [Point, Point] => [{ x: at.x, y }, { x: right, y }];
     const anchor = (i: number): number => at.x + (lefts[i] ?? 0) + { start: 0, middle: (widths[i] ?? 0) / 2, end: widths[i] ?? 0 }[columns[i]?.align ?? 'start'];
-    const found: Entity[] = [...heading(key, at, title, from === 0 ? spec.note : '', width)];
+    const found: Entity[] = [...heading(key, at, title, from === 0 ? [spec.note] : [], width)];
     const headFoot = at.y - top;
     columns.forEach((column, i) => {
       column.head.forEach((said, j) => {

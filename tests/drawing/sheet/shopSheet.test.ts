@@ -281,10 +281,10 @@ describe('other units', () => {
 describe('long figures', () => {
   it('are never cut: rows and grids in fractions on every paper', () => {
     const grid = (id: string, along: string): Job['parts'][number]['legs'][number]['cutouts'][number] =>
-      roundHole(id, 'Drain of the long gutter', '3/16in', along, { pattern: { kind: 'grid', alongCount: '13', alongPitch: '12.3', acrossCount: '3', acrossPitch: '11.7' } });
+      roundHole(id, 'Drain of the long gutter', '3/16in', along, { pattern: { kind: 'grid', alongCount: '13', alongPitch: '12.3', acrossCount: '3', acrossPitch: '111.7' } });
     const job: Job = {
-      ...writeField(exampleJob, 'units.show', 'fraction'),
-      parts: [{ id: 'p', name: 'Gutter', stock: 'brass', quantity: '1', legs: [plainLeg('a', 'A', '333.3', '61.1', { cutouts: [grid('g', '19.7')] }), plainLeg('b', 'B', '333.3', '61.1', { bend: plainBend('a', '37'), cutouts: [grid('g', '23.9')] })] }],
+      ...writeField(writeField(exampleJob, 'units.show', 'fraction'), 'units.denominator', 128),
+      parts: [{ id: 'p', name: 'Gutter', stock: 'brass', quantity: '1', legs: [plainLeg('a', 'A', '633.3', '461.1', { cutouts: [grid('g', '19.7')] }), plainLeg('b', 'B', '333.3', '461.1', { bend: plainBend('a', '37'), cutouts: [grid('g', '23.9')] })] }],
     };
     const own = subject('p', job);
     if (!own.worked.shape) throw new Error('not laid out');

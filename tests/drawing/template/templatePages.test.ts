@@ -29,12 +29,11 @@ function inked(entity: Entity): readonly Box[] {
 function unclear(page: Page): readonly string[] {
   const { x = 1, y = 1 } = page.stretch ?? {};
   const px = PAPER_PX_MM / Math.min(1, x, y);
-  const words = texts(page).map((t) => ({ key: t.key, role: t.role, text: t.text, box: textBox(t, px) }));
+  const words = texts(page).map((t) => ({ key: t.key, text: t.text, box: textBox(t, px) }));
   const lines = page.entities.map((e) => ({ key: e.key, boxes: inked(e) }));
   return words.flatMap((a, i) => [
     ...words.slice(i + 1).filter((b) => overlap(a.box, b.box, SLACK_MM)).map((b) => `${a.text} on ${b.text}`),
-    // A number's own leader ends at its ring, which cuts the empty corners of the box of two figures.
-    ...lines.filter((l) => !(a.role === 'bend number' && l.key === a.key.replace(/number$/, 'leader')) && l.boxes.some((b) => overlap(a.box, b, SLACK_MM))).map((l) => `${a.text} on ${l.key}`),
+    ...lines.filter((l) => l.boxes.some((b) => overlap(a.box, b, SLACK_MM))).map((l) => `${a.text} on ${l.key}`),
   ]);
 }
 
