@@ -87,7 +87,7 @@ describe('lettering of templates', () => {
         for (const group of groups) expect(said.some((t) => t.key.endsWith(`size ${group}`) || t.key.includes(' list '))).toBe(true);
       }),
       // Shrinking a part of twelve legs takes minutes: the seed finds it again.
-      { numRuns: 100, endOnFailure: true },
+      { numRuns: 100, seed: 20261125, endOnFailure: true },
     );
     // About nine parts in ten can be laid out, and about one in thirteen is larger than a sheet.
     expect(reached).toBeGreaterThan(60);
