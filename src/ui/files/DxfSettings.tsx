@@ -63,7 +63,8 @@ export function DxfSettings({ job }: { readonly job: Job }) {
         <h2 className="area-title">Lettering</h2>
         <p className="quiet">
           Atkinson Hyperlegible Next (<a href="./licences/atkinson-hyperlegible-next-OFL.txt">licence</a>) and Besley (
-          <a href="./licences/besley-OFL.txt">licence</a>), both under the SIL Open Font License.
+          <a href="./licences/besley-OFL.txt">licence</a>), both under the SIL Open Font License. In PDF files DejaVu
+          Sans Condensed (<a href="./licences/dejavu-licence.txt">licence</a>).
         </p>
       </section>
     </aside>

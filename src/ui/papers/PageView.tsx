@@ -20,7 +20,8 @@ interface PageViewProps {
   readonly wish: PaperWish;
   readonly laid: LaidPapers | undefined;
   readonly current: boolean;
-  readonly failed: boolean;
+  /** What keeps pages from being laid at all. */
+  readonly failed: string | undefined;
 }
 
 /** The pages as they come from the printer, one at a time. */
@@ -29,7 +30,7 @@ export function PageView({ pages, wish, laid, current, failed }: PageViewProps) 
   const [zoom, setZoom] = useState<number | 'fit'>('fit');
   const stage = useRef<HTMLElement>(null);
   const room = useRoom(stage);
-  const late = useLate(!current && !failed);
+  const late = useLate(!current && failed === undefined);
 
   const at = Math.min(number, pages.length - 1);
   const page = pages[at];
@@ -50,13 +51,13 @@ export function PageView({ pages, wish, laid, current, failed }: PageViewProps) 
   };
 
   const way = page && page.width > page.height ? 'lying' : 'upright';
-  const says = failed
-    ? 'The part of Bendwright that lays the pages did not load. Look at the connection and load the page once more.'
-    : page
+  const says =
+    failed ??
+    (page
       ? `${pages.length === 1 ? '1 page' : `Page ${at + 1} of ${pages.length}`}, ${wish.paper} ${way}${late ? ', being laid out anew' : ''}`
       : late
         ? 'being laid out'
-        : '';
+        : '');
 
   return (
     <section className="page-area" aria-label="Page">

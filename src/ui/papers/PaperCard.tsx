@@ -1,6 +1,7 @@
 import type { Problem } from '../../core/result';
 import type { LaidPapers, PaperKind, PaperWish } from '../../drawing/papers/types';
 import type { Job } from '../../job/schema';
+import { say } from '../screen';
 import { Outcome } from '../trouble/Outcome';
 import { KINDS } from './kinds';
 import { PaperRows } from './PaperRows';
@@ -37,7 +38,7 @@ export function PaperCard(props: PaperCardProps) {
           <button type="button" className="btn main" onClick={askToPrint}>
             Print <small>{count > 0 ? `${sheets} of ${wish.paper}` : 'nothing to print yet'}</small>
           </button>
-          <button type="button" className="btn" aria-disabled={!current} onClick={() => current && laid && void savePdf(job, wish, laid)}>
+          <button type="button" className="btn" aria-disabled={!current} onClick={() => (current && laid ? void savePdf(job, wish, laid) : say('The pages are still being laid.'))}>
             PDF <small>a file to keep or send</small>
           </button>
         </div>

@@ -13,6 +13,7 @@ import { usePapers } from './usePapers';
 import { dayOf, wishOf } from './wish';
 
 const NO_PAGES: readonly never[] = [];
+const NOT_LAID = 'The part of Bendwright that lays the pages did not load. Look at the connection and load the page once more.';
 
 /** The pages as they come from the printer, and the card with what is printed on what. */
 export function PapersRoom() {
@@ -33,7 +34,7 @@ export function PapersRoom() {
   useEffect(() => {
     if (!printWanted || (!current && !failed)) return undefined;
     paperSetting.setState({ printWanted: false });
-    const refused = laid ? partsRefused(job, laid) : [];
+    const refused = laid ? partsRefused(job, laid) : [NOT_LAID];
     if (pages.length === 0) {
       setOutcome({ good: false, lines: ['Nothing was printed.', ...refused] });
       return undefined;
@@ -49,7 +50,7 @@ export function PapersRoom() {
   return (
     <main id="sheet" className="sheet papers" tabIndex={-1}>
       <h1 className="unseen">Papers</h1>
-      <PageView pages={pages} wish={wish} laid={laid} current={current} failed={failed} />
+      <PageView pages={pages} wish={wish} laid={laid} current={current} failed={failed ? NOT_LAID : undefined} />
       <PaperCard job={job} setting={setting} wish={wish} bars={bars} laid={laid} current={current} />
       <PrintOut pages={pages} />
     </main>
