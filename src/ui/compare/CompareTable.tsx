@@ -1,11 +1,11 @@
-import { useState, type MouseEvent } from 'react';
+import { useState, type MouseEvent, type ReactNode } from 'react';
 import { unitWord } from '../../core/units/formatLength';
 import { chooseStock } from '../../job/compare/chooseStock';
 import type { Job, JobStock } from '../../job/schema';
-import { apply, bench } from '../../store/bench';
+import { apply } from '../../store/bench';
 import { Does } from '../card/Does';
 import { say } from '../screen';
-import { comparing, tick } from './comparing';
+import { tick } from './comparing';
 import { LineSample } from './LineSample';
 import { differenceText, eachOf, tableLines, valueText, type Line } from './tableLines';
 import type { Compared } from './useComparison';
@@ -18,12 +18,10 @@ interface Props extends Compared {
 
 const named = (stock: JobStock): string => stock.name.trim() || 'Stock without a name';
 
-/** Makes a stock the part's own; the one it had stays in the comparison. */
-function make({ job, part, keep }: Compared, stock: JobStock): void {
-  const before = part.stock;
+/** Makes a stock the part's own; the one it had, and all others shown, stay in the comparison. */
+function make({ part, stocks, keep }: Compared, stock: JobStock): void {
   apply((held) => chooseStock(held, part.id, stock.id, keep), { label: `stock of ${part.name.trim() || 'part'} to ${named(stock)}` });
-  const now = bench.getState().job.parts.find(({ id }) => id === part.id);
-  if (now && !comparing.getState().stocks?.includes(before)) tick(job, now, before, true);
+  tick(stocks.map(({ id }) => id), part.stock, true);
   say(`${part.name.trim() || 'The part'} is made of ${named(stock)} now. Undo takes it back.`);
 }
 
@@ -157,7 +155,7 @@ interface TableLineProps {
   readonly lit: boolean;
   readonly inner?: boolean;
   readonly onLine: (line: Line) => void;
-  readonly children?: React.ReactNode;
+  readonly children?: ReactNode;
 }
 
 function TableLine({ line, job, count, lit, inner = false, onLine, children }: TableLineProps) {
@@ -171,8 +169,8 @@ function TableLine({ line, job, count, lit, inner = false, onLine, children }: T
     <tr className={[lit ? 'lit' : '', inner ? 'inner' : ''].filter(Boolean).join(' ') || undefined} data-line={line.key} onClick={press}>
       <td className="letter">{inner ? '' : row.letter}</td>
       <th scope="row">
-        <button type="button" className="line-pick" aria-pressed={lit}>
-          {line.called}
+        <button type="button" className="line-pick" aria-label={inner ? line.called : undefined} aria-pressed={lit}>
+          {inner && row.run ? line.called.slice(0, -`, ${row.run.says}`.length) : line.called}
         </button>
         {children}
       </th>

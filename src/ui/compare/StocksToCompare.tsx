@@ -2,7 +2,7 @@ import { useId, useState, type FormEvent } from 'react';
 import { copyStockInThickness } from '../../job/edit/copyStockInThickness';
 import { settingOf } from '../../job/stockSetting';
 import { formatLength, unitWord } from '../../core/units/formatLength';
-import { apply, bench } from '../../store/bench';
+import { apply } from '../../store/bench';
 import { say } from '../screen';
 import { MOST_STOCKS, tick } from './comparing';
 import { LINE_WORDS, LineSample } from './LineSample';
@@ -17,7 +17,7 @@ export function StocksToCompare({ job, part, stocks }: Compared) {
     if (id === part.stock) say('The part is made of this stock now; the others are compared with it.');
     else if (!on && others <= 1) say('Two stocks are the least that can be compared. Tick another first.');
     else if (on && stocks.length >= MOST_STOCKS) say(`${MOST_STOCKS} stocks are the most that can be told apart in one drawing. Take one away first.`);
-    else tick(job, part, id, on);
+    else tick(stocks.map((stock) => stock.id), id, on);
   };
   return (
     <section className="room-area stocks-compared" aria-label="Stocks compared">
@@ -68,7 +68,7 @@ function OtherThickness({ job, part, stocks }: Pick<Compared, 'job' | 'part' | '
       return;
     }
     apply(() => copied.value.job, { label: `adding stock ${name}` });
-    tick(bench.getState().job, part, stock, true);
+    tick(stocks.map((each) => each.id), stock, true);
     setTyped('');
     setSays(own.rule.kind === 'measured' ? `The measured bends of ${named(own.name)} went with it. Bend a strip of the new thickness before you trust them.` : undefined);
     say(`${name} is in the job now and is compared.`);

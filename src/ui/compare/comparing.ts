@@ -38,13 +38,12 @@ export function stocksCompared(job: Job, part: JobPart, ticked: readonly string[
   return first === undefined ? [part.stock] : [part.stock, first];
 }
 
-/** Ticks or unticks one of the others; the part's own is always there. */
-export function tick(job: Job, part: JobPart, stock: string, on: boolean): void {
-  comparing.setState(({ stocks }) => {
-    const now = stocksCompared(job, part, stocks);
-    return { stocks: on ? [...now, stock] : now.filter((id) => id !== stock) };
-  });
-}
+/**
+ * Ticks or unticks one of the others; the part's own is always there.
+ * @param shown the stocks compared so far, by id
+ */
+export const tick = (shown: readonly string[], stock: string, on: boolean): void =>
+  comparing.setState({ stocks: on ? [...shown, stock] : shown.filter((id) => id !== stock) });
 
 export const keepOf = (keep: Comparing['keep'], part: JobPart): readonly Keep[] => part.legs.map(({ id }) => keep[part.id]?.[id] ?? 'as typed');
 

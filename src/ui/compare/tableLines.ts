@@ -45,7 +45,10 @@ function gathered(rows: readonly Row[]): readonly Line[] {
   return [...groups.values()].map(lineOf);
 }
 
-export const lineDiffers = ({ rows }: Line): boolean => rows.some(rowDiffers);
+/** A figure that one stock alone has is not the same in all. */
+const alone = ({ values }: Row): boolean => values.length > 1 && values.filter((value) => value !== undefined).length === 1;
+
+const lineDiffers = ({ rows }: Line): boolean => rows.some((row) => rowDiffers(row) || alone(row));
 
 export function tableLines(rows: readonly Row[]): TableLines {
   const blocks = BLOCKS.map(({ title, what }) => ({ title, lines: gathered(rows.filter((row) => what.includes(row.what))) }));
