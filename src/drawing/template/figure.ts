@@ -68,7 +68,7 @@ function inRows(role: Row['role'], text: string): readonly Row[] {
 }
 
 /** The words of a part in three lines, in two, or in one, whichever finds room. */
-function partRows({ name, stockLine }: TemplateSubject, face: string): readonly (readonly Row[])[] {
+export function partRows({ name, stockLine }: TemplateSubject, face: string): readonly (readonly Row[])[] {
   const title = inRows('part name', name);
   const note = (...said: readonly string[]): Row => ({ role: 'note text', text: said.filter((s) => s !== '').join(' · ') });
   const all = [...title, ...inRows('note text', stockLine), note(face)];
@@ -90,10 +90,11 @@ export function figureOf(subject: TemplateSubject, settings: TemplateSettings, s
   const view = window?.bounds;
   const bends = view ? shape.bends.filter((bend) => lines.entities.some((e) => e.key === `bend ${bend.number} centre line`)) : shape.bends;
   const clipped = view ? bends.map((bend) => visible(bend, lines.entities)) : bends;
+  const nameOf = ({ leg, cutout }: { readonly leg: number; readonly cutout: number }): string => subject.layout.part.legs[leg]?.cutouts[cutout]?.name ?? `opening ${cutout + 1}`;
   const lettered = [
     datumOnPaper(sheet, shape.datum, px, view),
     bendLabels(sheet, clipped, px, view),
-    holeSizes(sheet, shape.groups, (group) => sizeWords(group.item.shape, settings.length), px, view),
+    holeSizes(sheet, shape.groups, (group) => sizeWords(group.item.shape, settings.length), nameOf, px, view),
     partBlock(sheet, shape, partRows(subject, says(subject)), px, view),
   ];
   const entities = [...lines.entities, ...lettered.flatMap((l) => l.entities)];

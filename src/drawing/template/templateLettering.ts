@@ -99,7 +99,9 @@ export function partBlock(sheet: Sheet, shape: TemplateShape, ways: readonly (re
       const [width, height] = [blockWidth(rows, px), blockHeight(rows, px)];
       for (const at of over(seen, width, height, 2)) {
         const corners = [at, { x: at.x + width, y: at.y }, { x: at.x, y: at.y - height }, { x: at.x + width, y: at.y - height }];
-        if (corners.every(metal)) yield block('part', rows, at, px);
+        // All of it as one box first: rows are only set where there is room for them.
+        const taken = (): boolean => sheet.cost([box('text', { x: at.x + width / 2, y: at.y - height / 2 }, 1, 0, width / 2, height / 2)], ON_SOMETHING) >= ON_SOMETHING;
+        if (corners.every(metal) && !taken()) yield block('part', rows, at, px);
       }
     }
     const [rows] = ways;
@@ -199,7 +201,7 @@ function* balloonPlans(said: Balloon, bend: TemplateBend, px: number): Iterable<
 }
 
 /** `7 × Ø3.2` beside the first hole of the row, or on a leader. `window`: only the holes in it are told of. */
-export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf: (group: TemplateHoles) => string, px: number, window?: Bounds): Lettered {
+export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf: (group: TemplateHoles) => string, nameOf: (group: TemplateHoles) => string, px: number, window?: Bounds): Lettered {
   const entities: Entity[] = [];
   const leftOut: LeftOut[] = [];
   for (const group of groups) {
@@ -210,7 +212,7 @@ export function holeSizes(sheet: Sheet, groups: readonly TemplateHoles[], sizeOf
     const key = `size ${group.leg}/${group.cutout}`;
     const placed = placeClear(sheet, sizePlans(key, text, seen, px), window);
     if (placed) entities.push(...placed);
-    else leftOut.push({ key, text: `Leg ${legLetter(group.leg)}: ${text}` });
+    else leftOut.push({ key, text: `Leg ${legLetter(group.leg)}, ${nameOf(group)}: ${text}` });
   }
   return { entities, leftOut };
 }
