@@ -10,7 +10,8 @@ const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 
 export function printedDay(iso: string): Result<string> {
   const [, year = '', month = '', day = ''] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(iso) ?? [];
   const there = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  const same = year !== '' && there.getUTCMonth() === Number(month) - 1 && there.getUTCDate() === Number(day);
+  // A day past the end of its month comes out as one of the next.
+  const same = year !== '' && there.getUTCDate() === Number(day);
   const name = MONTHS[Number(month) - 1];
   if (!same || name === undefined) return bad('date', `"${iso}" is not a day. Give it as year, month and day, such as 2026-11-05.`);
   return good(`${Number(day)} ${name} ${year}`);

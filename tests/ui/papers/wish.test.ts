@@ -25,6 +25,9 @@ describe('what the bars measured', () => {
     // By hand: 100 / 99.5 = 1.005025; 4 / 4.02 = 0.995025.
     expect(correctionOf(measured({ xMm: '99.5', yIn: '4.02' }))).toEqual({ ok: true, value: { x: expect.closeTo(1.005025, 6), y: expect.closeTo(0.995025, 6) } });
   });
+  it('is what the next print is stretched by', () => {
+    expect(wishOf(setting(measured({ xMm: '99.5' })), exampleJob, 'strap', '2026-11-05')).toMatchObject({ bars: undefined, wish: { correction: { x: expect.closeTo(1.005025, 6), y: 1 } } });
+  });
   it('may have a comma, a unit or a fraction', () => {
     expect(correctionOf(measured({ xMm: '99,5' }))).toEqual(correctionOf(measured({ xMm: '99.5 mm' })));
     expect(correctionOf(measured({ xIn: '3 63/64' }))).toEqual({ ok: true, value: { x: expect.closeTo(4 / (3 + 63 / 64), 9), y: 1 } });
