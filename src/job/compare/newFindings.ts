@@ -7,9 +7,12 @@ export interface NewFinding {
   readonly says: string;
 }
 
-/** A finding that is there already is news where it was worth a look and now stops the part. */
-const known = (now: readonly Finding[], { key, level }: Finding): boolean =>
-  now.some((before) => before.key === key && (before.level === level || before.level === 'stop'));
+/** A sentence without its figures: `starts 1.50 mm from bend 1` and `starts 0.30 mm from bend 1` say the same, `reaches 0.70 mm into bend 1` does not. */
+const wording = (says: string): string => says.replace(/\d+(\.\d+)?/g, '0');
+
+/** A finding that is there already is news where it was worth a look and now stops the part, or where something else is said of the same place. */
+const known = (now: readonly Finding[], { key, level, says }: Finding): boolean =>
+  now.some((before) => before.key === key && (before.level === 'stop' || (before.level === level && wording(before.says) === wording(says))));
 
 /**
  * Fields at fault first, then stop, then care; each sentence once.

@@ -50,6 +50,22 @@ describe('the openings of a pattern', () => {
     expect(values(c, 'Peg hole 1, off its mate')).toEqual([0, expect.closeTo(0.6, 9)]);
     expect(values(c, 'Peg hole 1, moved in the bent part')).toEqual([0, expect.closeTo(Math.SQRT2 * 0.6, 9)]);
   });
+  it('takes no notice of a height that changes under a hole looking up', () => {
+    // A crank of two right angles: leg C lies flat again, its holes look up, and the thickness changes both how high and how far out it stands.
+    const crank = jobOf({
+      legs: [
+        plainLeg('a', 'A', '30', '16'),
+        plainLeg('b', 'B', '20', '16', { bend: plainBend('a', '90') }),
+        plainLeg('c', 'C', '30', '16', { bend: plainBend('b', '90', 'down'), cutouts: [roundHole('h', 'Hole', '3', '15')] }),
+      ],
+    });
+    const two = compareStocks(crank, 'p', ['thin']);
+    // 20 outside from the back of A to the marked face of C: 20 − t above the marked face of A. Out: 30 − t to the marked face of B, its back t
+    // further, C's outside there, and 15 on from the marked face of B, which is outside to C's bend: 30 − t + 15.
+    expect(two.stocks.map(({ worked }) => worked.shape?.folded.cutouts[0]?.centre)).toEqual([1.6, 1].map((t) => ({ x: expect.closeTo(30 - t + 15, 9), y: expect.closeTo(0, 9), z: expect.closeTo(20 - t, 9) })));
+    expect(values(two, 'Hole, off its mate')?.[1]).toBeCloseTo(0.6, 9);
+    expect(values(two, 'Hole, moved in the bent part')?.[1]).toBeCloseTo(Math.hypot(0.6, 0.6), 9);
+  });
   it('may be more in one stock than in another', () => {
     const counted = compareStocks(writeField(angle, 'parts.p.legs.b.cutouts.pegs.pattern.count', '2/thickness*1mm + 1'), 'p', ['thin']);
     // A count of 2.25 is refused at 1.6; 3 at 1.0 will do.
@@ -156,6 +172,27 @@ describe('what another stock makes worse', () => {
     expect(worse.map(({ says }) => says).join(' ')).toMatch(/Peg hole.* 3\.30? mm from bend 1/);
     expect(worse.every(({ level }) => level === 'care')).toBe(true);
     expect(newFindings(thick.worked, now.worked)).toEqual([]);
+  });
+  it('tells what stops the part though it needed a look before, and nothing the other way round', () => {
+    const care = { level: 'care', key: 'k', says: 'A hole is near the edge by 1.00 mm.' } as const;
+    const stop = { level: 'stop', key: 'k', says: 'A hole breaks through the edge.' } as const;
+    const { worked } = compareStocks(angle, 'p', []).stocks[0] ?? {};
+    if (!worked) throw new Error('The stock of the part is always compared.');
+    const having = (finding: typeof care | typeof stop) => ({ ...worked, findings: [finding] });
+    expect(newFindings(having(care), having(stop))).toEqual([{ level: 'stop', says: stop.says }]);
+    expect(newFindings(having(stop), having(care))).toEqual([]);
+  });
+  it('says nothing of what needs a look already, until more is wrong with it', () => {
+    const told = (at: string): string => {
+      const one = writeField(writeField(angle, 'parts.p.stock', 'thin'), 'parts.p.legs.b.cutouts', [roundHole('h', 'Hole', '3', at)]);
+      const [now, thick] = compareStocks(one, 'p', ['thick']).stocks;
+      if (!now || !thick) throw new Error('Two stocks were asked for.');
+      expect(now.worked.findings.filter(({ level }) => level === 'care')).toHaveLength(1);
+      return newFindings(now.worked, thick.worked).map(({ says }) => says).join(' ');
+    };
+    // 5 outside: its edge is 1.5 from the bend at 1.0, within 3.0, and 0.3 at 1.6, within 4.8. 4 outside: 0.5, and at 1.6 it lies in the bend.
+    expect(told('5')).toBe('');
+    expect(told('4')).toMatch(/^Hole reaches 0\.70 mm into bend 1\./);
   });
 });
 
