@@ -104,7 +104,8 @@ const MOST_FINDINGS = 40;
 export function checkPart(layout: Layout, blank: Blank, metal: Metal): readonly Finding[] {
   const cutouts = checkCutouts(layout, blank);
   const findings: Finding[] = [
-    outlineFinding(layout, blank),
+    // A cut that an opening breaks through is not one closed cut: then the openings' own sentences stand alone.
+    ...[outlineFinding(layout, blank)].filter((f) => f.level === 'stop' || !cutouts.findings.some((c) => c.level === 'stop')),
     ...sectionFindings(layout),
     ...cutouts.findings,
     ...radiusFindings(layout, metal),

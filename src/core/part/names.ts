@@ -19,8 +19,10 @@ export const bendCalled = (leg: number): string => `Bend ${leg}`;
 export function cutoutCalled(part: Pick<Part, 'legs'>, leg: number, cutout: number, item?: number): string {
   const c = part.legs[leg]?.cutouts[cutout];
   const kind = { round: 'Hole', slot: 'Slot', rectangle: 'Opening' }[c?.shape.kind ?? 'round'];
-  const name = c?.name.trim() || `${kind} ${cutout + 1} of leg ${legLetter(leg)}`;
-  return item === undefined || c?.pattern.kind === 'single' ? name : `${name} ${item + 1}`;
+  const own = c?.name.trim();
+  const repeated = item !== undefined && c !== undefined && c.pattern.kind !== 'single';
+  if (own) return repeated ? `${own} ${item + 1}` : own;
+  return repeated ? `${kind} ${item + 1} of the ${c.pattern.kind} in leg ${legLetter(leg)}` : `${kind} ${cutout + 1} of leg ${legLetter(leg)}`;
 }
 
 /** A figure in a sentence: two places, and no minus nought. */

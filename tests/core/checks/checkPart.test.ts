@@ -27,6 +27,12 @@ describe('holes and edges', () => {
     // Ø20 on the centre line of a 16 mm leg: 10 − 8 = 2 mm over each edge.
     expect(says(part([leg(60, undefined, { cutouts: [cutout(round(20), 30)] })]), 'stop')).toEqual([expect.stringContaining('by 2.00 mm')]);
   });
+  it('does not call an outline whole that an opening breaks through, and names the hole of a row by its number', () => {
+    const row = cutout(round(4), 10, 0, { kind: 'row', direction: 'along', count: 4, pitch: 20 });
+    const subject = part([leg(60, undefined, { cutouts: [row] })]);
+    expect(says(subject, 'good')).toEqual([]);
+    expect(says(subject, 'stop')).toEqual([expect.stringMatching(/^Hole 4 of the row in leg A /)]);
+  });
   it('stops a hole that stands off the metal', () => {
     expect(says(part([leg(60, undefined, { cutouts: [cutout(round(4), 30, 20)] })]), 'stop')).toEqual([expect.stringContaining('stands off the metal')]);
   });
