@@ -47,16 +47,17 @@ export function blankDrawing(layout: Layout, blank: Blank, words: Words, letteri
   const heights = heightReadings(layout, read, words, axis, extent.minX, px);
   if (heights.length > 0) {
     take(datumMark('height datum', left, 4 * px, px));
-    take(runningBand(heights, left, words, px));
+    take(runningBand(heights, 'left', words, px)(extent.minX));
   }
   const lowest = (path: ClosedPath, x: number): number => extent.minY - lowestAt(path, x, axis) + 4 * px;
   const total: ReadingGroup = { key: 'overall length', total: true, readings: [{ at: extent.maxX, from: lowest(blank.outline, blank.bounds.maxX) }] };
   const lengths = [...lengthReadings(layout, read, words, extent.minY, px), total];
+  const band = runningBand(lengths, 'below', words, px);
+  const datumFrom = lowest(blank.plans[0] ?? [], origin);
   take(movedClear(sheet, px, (out) => {
-    const below: BandPlace = { side: 'below', edge: extent.minY - out };
-    const datum = datumMark('datum', below, lowest(blank.plans[0] ?? [], origin) - out, px);
-    const band = runningBand(lengths.map((group) => ({ ...group, readings: group.readings.map((r) => ({ ...r, from: r.from - out })) })), below, words, px);
-    return { entities: [...datum.entities, ...band.entities], boxes: [...datum.boxes, ...band.boxes] };
+    const datum = datumMark('datum', { side: 'below', edge: extent.minY - out }, datumFrom - out, px);
+    const drawn = band(extent.minY, out);
+    return { entities: [...datum.entities, ...drawn.entities], boxes: [...datum.boxes, ...drawn.boxes] };
   }));
   const bends = blank.bends.filter(runsAcross).map((bend) => bendLabel(layout, bend, words, origin, px));
   take(movedClear(sheet, px, (out) => bendBand(bends, extent.maxY + out, px)));
@@ -109,8 +110,25 @@ function bendLabel(layout: Layout, bend: BlankBend, words: Words, origin: number
   return { ...bendWords(layout, bend, words), number: bend.leg, reading: words.length(at), at, lineEnd: Math.max(ends[0].y, ends[1].y) };
 }
 
+/** Readings given already, found again by where they are. */
+class TakenReadings {
+  private readonly byPlace = new Map<number, number[]>();
+
+  has(at: number): boolean {
+    const place = Math.floor(at / SAME_READING_MM);
+    return [place - 1, place, place + 1].some((near) => this.byPlace.get(near)?.some((t) => Math.abs(t - at) < SAME_READING_MM));
+  }
+
+  add(at: number): void {
+    const place = Math.floor(at / SAME_READING_MM);
+    const there = this.byPlace.get(place);
+    if (there) there.push(at);
+    else this.byPlace.set(place, [at]);
+  }
+}
+
 /** Readings of one cut-out in one direction, each place once, from the opening nearest the band. */
-function readingsOf(items: readonly BlankCutout[], at: (p: Point) => number, from: (item: BlankCutout) => number, taken: number[]): readonly RunningReading[] {
+function readingsOf(items: readonly BlankCutout[], at: (p: Point) => number, from: (item: BlankCutout) => number, taken: TakenReadings): readonly RunningReading[] {
   const sorted = items.map((item) => ({ at: at(item.centre), from: from(item) })).toSorted((a, b) => a.at - b.at);
   const found: RunningReading[] = [];
   for (const reading of sorted) {
@@ -118,8 +136,8 @@ function readingsOf(items: readonly BlankCutout[], at: (p: Point) => number, fro
     if (last && reading.at - last.at < SAME_READING_MM) found[found.length - 1] = { at: last.at, from: Math.max(last.from, reading.from) };
     else found.push(reading);
   }
-  const fresh = found.filter((reading) => !taken.some((t) => Math.abs(t - reading.at) < SAME_READING_MM));
-  taken.push(...fresh.map((reading) => reading.at));
+  const fresh = found.filter((reading) => !taken.has(reading.at));
+  for (const reading of fresh) taken.add(reading.at);
   return fresh;
 }
 
@@ -159,7 +177,7 @@ const MARK_CLEAR_PX = 9;
 
 function lengthReadings(layout: Layout, blank: Blank, words: Words, edge: number, px: number): readonly ReadingGroup[] {
   const origin = originOf(blank);
-  const taken: number[] = [];
+  const taken = new TakenReadings();
   return byCutout(blank.cutouts).flatMap((items) =>
     group(layout, items, '', readingsOf(items, (p) => p.x - origin, (item) => edge - contourBounds(item.contour).minY + MARK_CLEAR_PX * px, taken), words),
   );
@@ -168,7 +186,7 @@ function lengthReadings(layout: Layout, blank: Blank, words: Words, edge: number
 /** Heights from the lower edge, where openings stand off the centre line of the main run, and of bends whose lines run along. */
 function heightReadings(layout: Layout, blank: Blank, words: Words, axis: number, edge: number, px: number): readonly ReadingGroup[] {
   const origin = originOf(blank);
-  const taken: number[] = [];
+  const taken = new TakenReadings();
   const holes = byCutout(blank.cutouts)
     .filter((items) => items.some((item) => Math.abs(item.centre.y - axis) > SAME_READING_MM))
     .flatMap((items) => {
@@ -178,8 +196,8 @@ function heightReadings(layout: Layout, blank: Blank, words: Words, axis: number
   const bends = blank.bends.filter((bend) => !runsAcross(bend)).flatMap((bend): readonly ReadingGroup[] => {
     const [a, b] = pastEdges(bend, px);
     const at = (a.y + b.y) / 2;
-    if (taken.some((t) => Math.abs(t - at) < SAME_READING_MM)) return [];
-    taken.push(at);
+    if (taken.has(at)) return [];
+    taken.add(at);
     const leg = layout.part.legs[bend.leg]?.id ?? String(bend.leg);
     return [{ key: `${leg} bend height`, pick: { kind: 'bend', leg }, readings: [{ at, from: edge - (Math.min(a.x, b.x) - origin) + 2 * px }] }];
   });

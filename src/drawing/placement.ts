@@ -107,8 +107,8 @@ export function emptySheet(px: number, before?: TakenPlaces): Sheet {
     }
   };
 
-  /** Cost of one box on those of a list that it has not been laid on yet. */
-  const against = (mine: Box, prices: Readonly<Record<Matter, number>>, others: readonly Listed[]): number => {
+  /** Cost of one box on those of a list that it has not been laid on yet; stops counting at `limit`. */
+  const against = (mine: Box, prices: Readonly<Record<Matter, number>>, others: readonly Listed[], limit: number): number => {
     let sum = 0;
     for (const other of others) {
       if (other.seen === asked) continue;
@@ -117,7 +117,10 @@ export function emptySheet(px: number, before?: TakenPlaces): Sheet {
       // Most boxes of a square do not touch: told before anything else is asked.
       if (mine.maxX <= box.minX || box.maxX <= mine.minX || mine.maxY <= box.minY || box.maxY <= mine.minY) continue;
       const price = prices[box.matter];
-      if (price > 0 && overlap(mine, box)) sum += price;
+      if (price > 0 && overlap(mine, box)) {
+        sum += price;
+        if (sum >= limit) return sum;
+      }
     }
     return sum;
   };
@@ -131,13 +134,13 @@ export function emptySheet(px: number, before?: TakenPlaces): Sheet {
       const x1 = Math.floor(mine.maxX / side);
       const y0 = Math.floor(mine.minY / side);
       const y1 = Math.floor(mine.maxY / side);
-      if (tooMany(x0, x1, y0, y1)) sum += against(mine, prices, all);
+      if (tooMany(x0, x1, y0, y1)) sum += against(mine, prices, all, limit - sum);
       else {
-        sum += against(mine, prices, large);
-        for (let x = x0; x <= x1; x++) {
-          for (let y = y0; y <= y1; y++) {
+        sum += against(mine, prices, large, limit - sum);
+        for (let x = x0; x <= x1 && sum < limit; x++) {
+          for (let y = y0; y <= y1 && sum < limit; y++) {
             const square = squares.get(squareKey(x, y));
-            if (square) sum += against(mine, prices, square);
+            if (square) sum += against(mine, prices, square, limit - sum);
           }
         }
       }

@@ -93,11 +93,18 @@ const crowded = (group: ReadingGroup, px: number): boolean => {
   return group.pitchField !== undefined && group.readings.length > 2 && a !== undefined && b !== undefined && (b.at - a.at) / px < 52 + GAP_PX;
 };
 
-/** The band as entities and boxes. `px` mm to a reference px. */
-export function runningBand(groups: readonly ReadingGroup[], place: BandPlace, words: Words, px: number): { readonly entities: readonly Entity[]; readonly boxes: readonly Box[] } {
-  const at = (along: number, out: number): Point => (place.side === 'below' ? { x: along, y: place.edge - out } : { x: place.edge - out, y: along });
+interface Band {
+  readonly entities: readonly Entity[];
+  readonly boxes: readonly Box[];
+}
+
+/**
+ * The band, ready to stand along an edge of the part, and `out` mm further off it.
+ * @param px mm to a reference px
+ */
+export function runningBand(groups: readonly ReadingGroup[], side: BandPlace['side'], words: Words, px: number): (edge: number, out?: number) => Band {
   const levelHeight = 0.52 * LETTER_PX['running text'];
-  const across = place.side === 'left';
+  const across = side === 'left';
 
   const arranged = (labels: readonly Label[], turned: boolean): { readonly labels: readonly Label[]; readonly places: readonly number[]; readonly furthest: number } => {
     const sorted = labels.toSorted((a, b) => a.at - b.at);
@@ -127,46 +134,43 @@ export function runningBand(groups: readonly ReadingGroup[], place: BandPlace, w
     }
   }
 
-  const entities: Entity[] = [];
-  const boxes: Box[] = [];
-  const leaders = new Map<ReadingGroup, Segment[][]>();
-  best.labels.forEach((label, i) => {
-    const to = best.places[i] ?? label.at;
-    const text = lettering(label, to);
-    entities.push(text);
-    boxes.push(textBox(text, px));
-    if (!label.leader) return;
-    const begin = at(label.at, Math.min(label.from, (CRANK_FROM_PX - 2) * px));
-    const knee = at(label.at, CRANK_FROM_PX * px);
-    const end = at(to, CRANK_TO_PX * px);
-    const straight = Math.abs(to - label.at) < 0.5 * px;
-    const segments = straight ? [line(begin, end)] : [line(begin, knee), line(knee, end)];
-    boxes.push(...segments.map((s) => lineBox('extension', s.from, s.to)));
-    const mine = leaders.get(label.group);
-    if (mine) mine.push(segments);
-    else leaders.set(label.group, [segments]);
-  });
-  for (const [group, runs] of leaders) {
-    entities.push({ kind: 'path', key: `${group.key} reading leaders`, role: 'extension line', runs: runs.map((segments) => ({ segments, closed: false })), ...(group.pick ? { pick: group.pick } : {}) });
-  }
-  return { entities, boxes };
+  return (edge, out = 0) => {
+    const at = (along: number, off: number): Point => (across ? { x: edge - out - off, y: along } : { x: along, y: edge - out - off });
+    const entities: Entity[] = [];
+    const boxes: Box[] = [];
+    const leaders = new Map<ReadingGroup, Segment[][]>();
+    best.labels.forEach((label, i) => {
+      const to = best.places[i] ?? label.at;
+      const text = lettering(label, at(to, LETTERING_FROM_PX * px), turned, across, px);
+      entities.push(text);
+      boxes.push(textBox(text, px));
+      if (!label.leader) return;
+      const begin = at(label.at, Math.min(label.from - out, (CRANK_FROM_PX - 2) * px));
+      const knee = at(label.at, CRANK_FROM_PX * px);
+      const end = at(to, CRANK_TO_PX * px);
+      const straight = Math.abs(to - label.at) < 0.5 * px;
+      const segments = straight ? [line(begin, end)] : [line(begin, knee), line(knee, end)];
+      for (const s of segments) boxes.push(lineBox('extension', s.from, s.to));
+      const mine = leaders.get(label.group);
+      if (mine) mine.push(segments);
+      else leaders.set(label.group, [segments]);
+    });
+    for (const [group, runs] of leaders) {
+      entities.push({ kind: 'path', key: `${group.key} reading leaders`, role: 'extension line', runs: runs.map((segments) => ({ segments, closed: false })), ...(group.pick ? { pick: group.pick } : {}) });
+    }
+    return { entities, boxes };
+  };
+}
 
-  function lettering(label: Label, to: number): TextEntity {
-    const role = roleOf(label.group);
-    const half = (CAP_HEIGHT / 2) * LETTER_PX[role] * px;
-    const common = { kind: 'text', key: label.key, role, text: label.text, ...(label.group.pick ? { pick: label.group.pick } : {}), ...(label.field === undefined ? {} : { field: label.field }) } as const;
-    if (across) {
-      const p = at(to, LETTERING_FROM_PX * px);
-      return { ...common, at: { x: p.x, y: p.y - half }, align: 'end', rotation: 0 };
-    }
-    if (turned) {
-      const p = at(to, LETTERING_FROM_PX * px);
-      return { ...common, at: { x: p.x + half, y: p.y }, align: 'end', rotation: Math.PI / 2 };
-    }
-    const p = at(to, LETTERING_FROM_PX * px + 2 * half);
-    const even = label.before === label.behind;
-    return { ...common, at: even ? p : { x: p.x - label.before * px, y: p.y }, align: even ? 'middle' : 'start', rotation: 0 };
-  }
+/** A reading at the end of its leader: level and below it, turned to read from the right, or beside the left edge (`across`). */
+function lettering(label: Label, p: Point, turned: boolean, across: boolean, px: number): TextEntity {
+  const role = roleOf(label.group);
+  const half = (CAP_HEIGHT / 2) * LETTER_PX[role] * px;
+  const common = { kind: 'text', key: label.key, role, text: label.text, ...(label.group.pick ? { pick: label.group.pick } : {}), ...(label.field === undefined ? {} : { field: label.field }) } as const;
+  if (across) return { ...common, at: { x: p.x, y: p.y - half }, align: 'end', rotation: 0 };
+  if (turned) return { ...common, at: { x: p.x + half, y: p.y }, align: 'end', rotation: Math.PI / 2 };
+  const even = label.before === label.behind;
+  return { ...common, at: { x: even ? p.x : p.x - label.before * px, y: p.y - 2 * half }, align: even ? 'middle' : 'start', rotation: 0 };
 }
 
 /** The datum of a band: a small ring marked 0, with its line from the edge. */

@@ -46,6 +46,11 @@ describe('lit', () => {
   ])('%j while %j is chosen: %s', (pick, chosen, lit) => expect(isLit(pick, chosen)).toBe(lit));
 });
 
+describe('figures of a path', () => {
+  it.each([[0, '0'], [-0, '0'], [0.004, '0'], [-0.004, '0'], [0.05, '0.05'], [-0.05, '-0.05'], [0.1, '0.1'], [12.34, '12.34'], [-12.3, '-12.3'], [99.999, '100'], [7e7, '70000000'], [123_456_789.12, '123456789.12']])('writes %d as %s', (value, written) =>
+    expect(pathData([line({ x: value, y: 0 }, { x: 1, y: 0 })], false, 1)).toBe(`M${written} 0L1 0`));
+});
+
 describe('painting', () => {
   let host: HTMLElement;
   const body = (): readonly Element[] => [...(host.firstElementChild?.firstElementChild?.children ?? [])];
@@ -74,6 +79,15 @@ describe('painting', () => {
     painter.paint([outline('a', 1), outline('c', 3)], look);
     painter.paint([outline('c', 3), outline('b', 2), outline('a', 1)], look);
     expect(body().map((element) => element.getAttribute('d'))).toEqual(['M0 0L6 -10', 'M0 0L4 -10', 'M0 0L2 -10']);
+  });
+
+  it('paints what has not moved anew at another zoom, and again back', () => {
+    const painter = makePainter(host);
+    painter.paint([outline('a', 1)], look);
+    expect(painter.paint([outline('a', 1)], { ...look, zoom: 2 * look.zoom }).changed).toBe(1);
+    expect(body()[0]?.getAttribute('d')).toBe('M0 0L4 -20');
+    expect(painter.paint([outline('a', 1)], look).changed).toBe(1);
+    expect(body()[0]?.getAttribute('d')).toBe('M0 0L2 -10');
   });
 
   it('lights one thing and puts it out again', () => {
