@@ -3,7 +3,7 @@
  * later changes wait and only the last of them is written. There is one place for it: with two tabs open each writes its own
  * job there and the last change wins, in whichever tab it was made; a job that matters goes to a file.
  */
-import { get, set } from 'idb-keyval';
+import { del, get, set } from 'idb-keyval';
 import { saveJob } from '../job/saveJob';
 import type { Job } from '../job/schema';
 import { bench, freshBench, report, showPart } from './bench';
@@ -75,6 +75,31 @@ function leaveBehind(): void {
   }
 }
 
+/** Whether the store did not answer when the app opened, so that what it holds was never seen. */
+let unseen = false;
+
+/** Before the first write over a job that was never seen, that job is put aside. */
+async function saveUnseen(): Promise<void> {
+  if (!unseen) return;
+  const held = await inTime(get<unknown>(PLACE));
+  if (held !== undefined) await inTime(set(UNREAD, held));
+  unseen = false;
+}
+
+/** The text of a job that was put aside on an earlier visit; undefined where there is none or the store does not answer. */
+export async function jobPutAside(): Promise<string | undefined> {
+  try {
+    const held = await inTime(get<unknown>(UNREAD));
+    if (held === undefined) return undefined;
+    return isKept(held) ? held.job : JSON.stringify(held);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Lets go of the job that was put aside. */
+export const forgetPutAside = (): Promise<void> => del(UNREAD);
+
 /** Puts the job kept by this browser on the bench. @returns whether there was one that could be read */
 export async function restore(): Promise<boolean> {
   try {
@@ -90,8 +115,9 @@ export async function restore(): Promise<boolean> {
     }
     await inTime(set(UNREAD, held));
     const fault = opened?.ok === false ? opened.faults[0]?.says : undefined;
-    report(`The job that this browser kept could not be read${fault ? `: ${fault}` : '.'} It was put aside and the example is open instead.`);
+    report(`The job that this browser kept could not be read${fault ? `: ${fault}` : '.'} It was put aside and the example is open instead. Files has it.`);
   } catch (thrown) {
+    unseen = true;
     report(`This browser did not bring the job back: ${because(thrown)}. The example is open instead.`);
   }
   return false;
@@ -112,6 +138,8 @@ async function write(): Promise<void> {
     written = job;
     try {
       // Each write waits for the one before: the last change must be the last written.
+      // oxlint-disable-next-line no-await-in-loop
+      await saveUnseen();
       // oxlint-disable-next-line no-await-in-loop
       await inTime(set(PLACE, { job: saveJob(job), part } satisfies Kept));
       safe = job;

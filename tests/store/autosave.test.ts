@@ -3,13 +3,14 @@ import { exampleJob } from '../../src/job/exampleJob';
 import { writeField } from '../../src/job/fields';
 import { openJob } from '../../src/job/openJob';
 import { saveJob } from '../../src/job/saveJob';
-import { keepSaved, restore } from '../../src/store/autosave';
+import { forgetPutAside, jobPutAside, keepSaved, restore } from '../../src/store/autosave';
 import { apply, bench, freshBench } from '../../src/store/bench';
 
-const storage = vi.hoisted(() => ({ held: new Map<unknown, unknown>(), writes: 0, hold: undefined as Promise<void> | undefined, refuse: undefined as Error | undefined }));
+const storage = vi.hoisted(() => ({ held: new Map<unknown, unknown>(), writes: 0, hold: undefined as Promise<void> | undefined, refuse: undefined as Error | undefined, deaf: undefined as Error | undefined }));
 
 vi.mock('idb-keyval', () => ({
-  get: (key: unknown) => Promise.resolve(storage.held.get(key)),
+  get: (key: unknown) => (storage.deaf ? Promise.reject(storage.deaf) : Promise.resolve(storage.held.get(key))),
+  del: async (key: unknown) => void storage.held.delete(key),
   set: async (key: unknown, value: unknown) => {
     if (storage.refuse) throw storage.refuse;
     await storage.hold;
@@ -34,6 +35,8 @@ beforeEach(() => {
   storage.writes = 0;
   storage.hold = undefined;
   storage.refuse = undefined;
+  storage.deaf = undefined;
+  vi.unstubAllGlobals();
   bench.setState(freshBench(exampleJob));
 });
 
@@ -92,5 +95,41 @@ describe('bringing the job back', () => {
     expect(storage.held.get('bendwright job, unread')).toEqual(held);
     expect(bench.getState().trouble).toContain('could not be read');
     expect(bench.getState().job).toBe(exampleJob);
+  });
+
+  it('puts a job aside that it could not see, before the first change is written over it', async () => {
+    const held = { job: saveJob({ ...exampleJob, name: 'Unseen' }), part: 'lever' };
+    storage.held.set('bendwright job', held);
+    storage.deaf = new Error('its storage does not answer');
+    expect(await restore()).toBe(false);
+    storage.deaf = undefined;
+    stop = keepSaved();
+    rename('New');
+    await settle();
+    expect(keptName()).toBe('New');
+    expect(await jobPutAside()).toBe(held.job);
+    await forgetPutAside();
+    expect(await jobPutAside()).toBeUndefined();
+  });
+});
+
+describe('a page left before its last change is written', () => {
+  it('leaves the change in local storage, and the next visit moves it on', async () => {
+    const local = new Map<string, string>();
+    const listeners = new Map<string, () => void>();
+    vi.stubGlobal('localStorage', { getItem: (k: string) => local.get(k) ?? null, setItem: (k: string, v: string) => local.set(k, v), removeItem: (k: string) => local.delete(k) });
+    vi.stubGlobal('addEventListener', (name: string, heard: () => void) => listeners.set(name, heard));
+    vi.stubGlobal('removeEventListener', (name: string) => listeners.delete(name));
+    stop = keepSaved();
+    storage.hold = new Promise(() => undefined);
+    rename('Last words');
+    listeners.get('pagehide')?.();
+    expect(local.size).toBe(1);
+    storage.hold = undefined;
+    bench.setState(freshBench(exampleJob));
+    expect(await restore()).toBe(true);
+    expect(bench.getState().job.name).toBe('Last words');
+    expect(local.size).toBe(0);
+    expect(keptName()).toBe('Last words');
   });
 });

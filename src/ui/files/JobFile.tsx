@@ -4,6 +4,7 @@ import { screen, setOutcome, useScreen } from '../screen';
 import { Outcome } from '../trouble/Outcome';
 import { saveJobToFile } from './jobFile';
 import { openFile } from './openings';
+import { PutAside } from './PutAside';
 
 /** Saving the job to a file, and opening one. A file with a fault changes nothing. */
 export function JobFile() {
@@ -29,6 +30,7 @@ export function JobFile() {
           Open a job <small>choose a file, or drop it anywhere</small>
         </label>
       </div>
+      <PutAside />
       <Outcome />
       <Refused />
     </section>
