@@ -123,6 +123,7 @@ describe('a page left before its last change is written', () => {
     stop = keepSaved();
     storage.hold = new Promise(() => undefined);
     rename('Last words');
+    await settle();
     listeners.get('pagehide')?.();
     expect(local.size).toBe(1);
     storage.hold = undefined;
