@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Part } from '../../src/core/part/types';
 import type { Drawing, TextEntity } from '../../src/drawing/entities';
-import { bend, degrees, hole, leg, mustDraw, STRAP } from './sampleParts';
+import { runningBand } from '../../src/drawing/runningBand';
+import { bend, degrees, hole, leg, mustDraw, STRAP, wordsFor } from './sampleParts';
 
 const texts = (drawing: Drawing, role: TextEntity['role']): readonly TextEntity[] => drawing.entities.filter((e) => e.kind === 'text').filter((t) => t.role === role);
 const said = (drawing: Drawing, role: TextEntity['role']): readonly string[] => texts(drawing, role).map((t) => t.text);
@@ -103,5 +104,22 @@ describe('side lugs on the blank', () => {
     const circle = eye?.kind === 'contours' ? eye.contours[0] : undefined;
     const centre = circle?.kind === 'circle' ? circle.centre : { x: NaN, y: NaN };
     expect(said(blank, 'running text')).toEqual(expect.arrayContaining([centre.x.toFixed(2), centre.y.toFixed(2)]));
+  });
+});
+
+describe('a band of readings', () => {
+  const readings = [{ key: 'holes', readings: [{ at: 10, from: -5 }, { at: 30, from: -5 }] }];
+  const begins = (out: number): readonly unknown[] =>
+    runningBand(readings, 'below', wordsFor(STRAP), 0.2)(0, out).entities.flatMap((e) => (e.kind === 'path' ? e.runs.map((run) => run.segments[0]?.from) : []));
+
+  it('begins its leaders at the openings, however far out it is moved', () => {
+    expect(begins(0)).toEqual([{ x: 10, y: 5 }, { x: 30, y: 5 }]);
+    expect(begins(20)).toEqual(begins(0));
+  });
+
+  it('tells a place once, whichever cut-out has it first', () => {
+    const pair = (across: number, id: string) => hole(id, 3, 'start', 20.123, { kind: 'single' }, { from: 'centre', distance: across });
+    const plate = mustDraw({ thickness: 1, rule: { kind: 'fixedK', k: 0.42 }, legs: [leg('plate', 60, 'outside', 30, { cutouts: [pair(-8, 'low'), pair(8, 'high')] })] });
+    expect(plate.blank.entities.filter((e) => e.kind === 'text' && e.text === '20.12')).toHaveLength(1);
   });
 });
