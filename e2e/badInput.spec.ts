@@ -112,8 +112,7 @@ test.describe('bad input', () => {
     await bench.enter('Plate, length', '520');
     // Typing in its row has taken hold of the leg.
     const sheet = page.getByRole('region', { name: 'Sheet of leg A' });
-    await bench.enter('Plate, width at the start', '520');
-    await bench.enter('Plate, width at the end', '520');
+    await bench.enter('Plate, width', '520');
     await sheet.getByRole('button', { name: 'Corner hole' }).click();
     await bench.enter('Corner hole, diameter', '2');
     await bench.enter('Corner hole, pitch along', '5');

@@ -25,7 +25,7 @@ test.describe('legs and cut-outs', () => {
     expect((await bench.overall()).length).toBeGreaterThan(developed + 10);
     await bench.enter('Name of leg B', 'Riser');
 
-    await does(bench, 'D', 'Split');
+    await does(bench, 'D', 'Split the leg in its middle by a bend of 90°');
     expect(await bench.legs()).toHaveLength(6);
     await expect(nextUndo(bench)).toHaveAccessibleName('Undo splitting Peg leg');
 

@@ -37,8 +37,8 @@ export function resolvePart(job: Job, partId: string): ResolvedPart {
   const reader = makePartReader(setting);
   const path = `parts.${found.id}`;
   if (!stock) reader.refuse(`${path}.stock`, `There is no stock "${found.stock}" in this job. Choose one of its stocks.`);
-  const quantity = reader.read(`${path}.quantity`, 'Quantity', found.quantity, 'count', (value) =>
-    value >= 1 && value <= MOST_QUANTITY ? undefined : `Quantity: ${value} will not do; it must be 1 to ${MOST_QUANTITY}.`,
+  const quantity = reader.read(`${path}.quantity`, 'Number off', found.quantity, 'count', (value) =>
+    value >= 1 && value <= MOST_QUANTITY ? undefined : `Number off: ${value} will not do; it must be 1 to ${MOST_QUANTITY}.`,
   );
 
   const before = new Map<string, number>();

@@ -50,6 +50,12 @@ export const LEAST_ZOOM = 0.02;
 export const MOST_ZOOM = 200;
 /** A small part is not blown up beyond this when it is fitted. */
 const MOST_FITTED = 14;
+/**
+ * A fit for the sake of height goes no farther down than this share of the zoom that fills the width, or this many px to the mm:
+ * below it metal is a stamp among its lettering, and the page had better be slid.
+ */
+const LEAST_SHARE = 0.35;
+const READABLE_ZOOM = 3;
 /** px of height that the lettering of both drawings takes at the least. */
 const LEAST_LETTERING_PX = 120;
 /** px by which a drawing may be too large without being seen to be. */
@@ -153,7 +159,8 @@ export function fit(measure: (zoom: number) => Measured, room: Room, before?: Be
   // Then down until the height fits too. Closer in, lettering finds more room beside the metal and a drawing may need less
   // height, so no step is longer than a fifth.
   const metal = heightOf(measure(widest), 'extent');
-  let zoom = Math.min(widest, Math.max(LEAST_ZOOM, (room.height - LEAST_LETTERING_PX) / metal));
+  const least = Math.max(LEAST_ZOOM, Math.min(widest * LEAST_SHARE, READABLE_ZOOM));
+  let zoom = Math.min(widest, Math.max(least, (room.height - LEAST_LETTERING_PX) / metal));
   let best = { zoom, over: Infinity };
   for (let turn = 0; turn < MOST_TRIES && best.over > 0; turn++) {
     const need = needs(measure(zoom), zoom);
@@ -161,7 +168,7 @@ export function fit(measure: (zoom: number) => Measured, room: Room, before?: Be
     if (over < best.over) best = { zoom, over };
     const byHeight = (room.height - (need.height - metal * zoom)) / metal;
     const byWidth = zoom * (wide / need.width);
-    zoom = Math.max(LEAST_ZOOM, Math.min(zoom * 0.96, Math.max(zoom * 0.8, Math.min(byHeight, byWidth))));
+    zoom = Math.max(least, Math.min(zoom * 0.96, Math.max(zoom * 0.8, Math.min(byHeight, byWidth))));
   }
   return placed(measure(best.zoom), best.zoom, room);
 }

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { mainRun } from '../../job/edit/tree';
 import { moveLeg } from '../../job/edit/moveLeg';
 import { reverseRun } from '../../job/edit/reverseRun';
@@ -36,12 +37,7 @@ export function LegSheet({ part, leg }: ThePart & { readonly leg: JobLeg }) {
         )}
         {!leg.bend && <EndShapeRow path={`${path}.startShape`} name="Start is" label={`${title}, start`} shape={leg.startShape} />}
         {!hasEnd && <EndShapeRow path={`${path}.endShape`} name="End is" label={`${title}, end`} shape={leg.endShape} />}
-        <Row name="Start wide">
-          <EntryField field={`${path}.startWidth`} wanted="length" label={`${title}, width at the start`} />
-        </Row>
-        <Row name="End wide">
-          <EntryField field={`${path}.endWidth`} wanted="length" label={`${title}, width at the end`} />
-        </Row>
+        <WidthRows path={path} title={title} leg={leg} />
       </div>
       <div className="links">
         {leg.cutouts.map((cutout, i) => (
@@ -57,6 +53,33 @@ export function LegSheet({ part, leg }: ThePart & { readonly leg: JobLeg }) {
   );
 }
 
+/** One width while both ends are alike; two once the leg is to taper. */
+function WidthRows({ path, title, leg }: { readonly path: string; readonly title: string; readonly leg: JobLeg }) {
+  const [tapers, setTapers] = useState(leg.startWidth !== leg.endWidth);
+  if (!tapers && leg.startWidth === leg.endWidth) {
+    return (
+      <>
+        <Row name="Width">
+          <EntryField field={`${path}.startWidth`} also={[`${path}.endWidth`]} wanted="length" label={`${title}, width`} />
+        </Row>
+        <div className="links">
+          <Does words="Taper it" label={`${title}: a width for each end`} run={() => setTapers(true)} />
+        </div>
+      </>
+    );
+  }
+  return (
+    <>
+      <Row name="Start wide">
+        <EntryField field={`${path}.startWidth`} wanted="length" label={`${title}, width at the start`} />
+      </Row>
+      <Row name="End wide">
+        <EntryField field={`${path}.endWidth`} wanted="length" label={`${title}, width at the end`} />
+      </Row>
+    </>
+  );
+}
+
 function LegActions({ part, leg }: Pick<ThePart, 'part'> & { readonly leg: JobLeg }) {
   const run = mainRun(part.legs);
   const at = run.findIndex(({ id }) => id === leg.id);
@@ -66,7 +89,7 @@ function LegActions({ part, leg }: Pick<ThePart, 'part'> & { readonly leg: JobLe
   return (
     <div className="links">
       <Does words="Add leg after" run={() => addLegAt(part.id, { at: 'after', leg: leg.id })} />
-      <Does words="Split" run={() => splitInMiddle(part.id, leg)} />
+      <Does words="Split by a bend" label="Split the leg in its middle by a bend of 90°" run={() => splitInMiddle(part.id, leg)} />
       <Does words="Move up" can={inRun === true ? at > 0 || 'It is the first leg already.' : inRun} run={() => move(at - 1)} />
       <Does words="Move down" can={inRun === true ? at < run.length - 1 || 'It is the last leg already.' : inRun} run={() => move(at + 1)} />
       <Does

@@ -29,6 +29,8 @@ export interface EntryFieldProps {
   readonly onDone?: (how: Done) => void;
   /** How the value is shown while the field has no focus; in the job's units where left out. */
   readonly format?: (value: number) => string;
+  /** Fields that take the same text in the same step: both ends of a plain strip. */
+  readonly also?: readonly string[];
   /** Works out a field that belongs to no part. Keep the function the same from one render to the next. */
   readonly value?: (job: Job) => Result<number>;
   /** Id of an element that shows the sentence; then the field does not show it itself. */
@@ -37,6 +39,9 @@ export interface EntryFieldProps {
 
 /** Changes of one field, from getting the focus to keeping or leaving it, are one step of undo. */
 const markOf = (field: string): string => `field ${field}`;
+
+/** Characters that the narrowest cell of a table shows; a longer text opens wide while it is typed. */
+const FITS_ITS_CELL = 6;
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -67,7 +72,7 @@ export function EntryField(props: EntryFieldProps) {
 
   const write = (next: string): void => {
     const from = bench.getState().mark === mark ? before : text;
-    apply((held) => writeField(held, field, next), { label: `${lowerFirst(label)} ${from} to ${next}`, mark });
+    apply((held) => [field, ...(props.also ?? [])].reduce((job, path) => writeField(job, path, next), held), { label: `${lowerFirst(label)} ${from} to ${next}`, mark });
   };
 
   const keep = (): void => {
@@ -100,7 +105,7 @@ export function EntryField(props: EntryFieldProps) {
 
   const saysId = props.saysAt ?? `${id}-says`;
   const described = [says === undefined ? '' : saysId, worked === undefined ? '' : `${id}-worked`].filter(Boolean).join(' ');
-  const classes = ['entry', inPlace ? 'entry-in-place' : 'entry-in-row', says === undefined ? '' : 'entry-wrong', className ?? ''].filter(Boolean).join(' ');
+  const classes = ['entry', inPlace ? 'entry-in-place' : 'entry-in-row', says === undefined ? '' : 'entry-wrong', text.length > FITS_ITS_CELL ? 'entry-long' : '', className ?? ''].filter(Boolean).join(' ');
 
   return (
     <span className={classes}>

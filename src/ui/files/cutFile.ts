@@ -37,6 +37,12 @@ async function write(form: CutForm, job: Job, partId: string, drawing: Parameter
 }
 
 /** The cutter's file of one part, or the sentences that keep it from being made. */
+/** Bend lines on a layer are for marking; a bureau that cuts all layers would slit the part. */
+const bendLineNote = (job: Job, form: CutForm, bends: number): readonly string[] =>
+  form === 'dxf' && bends > 0 && job.dxf.bendLines === 'layer'
+    ? [`Its bend lines are on the layer ${job.dxf.layers.bends}: tell the bureau to mark them or leave them out, not to cut them.`]
+    : [];
+
 export async function cutFile(job: Job, partId: string, form: CutForm): Promise<CutFile> {
   const worked = partOf(job, partId);
   if (!canGoOut(worked) || !worked.shape) return { ok: false, says: whyNot(worked) };
@@ -46,5 +52,5 @@ export async function cutFile(job: Job, partId: string, form: CutForm): Promise<
   const text = await write(form, job, partId, cut.value.drawing);
   if (!text.ok) return { ok: false, says: [text.problem.says] };
   const name = cutFileNames(job, form)[job.parts.findIndex(({ id }) => id === partId)] ?? fileName({ part: partCalled(job, partId) }, form);
-  return { ok: true, name, text: text.value, notes: cut.value.leftOut };
+  return { ok: true, name, text: text.value, notes: [...bendLineNote(job, form, blank.bends.length), ...cut.value.leftOut] };
 }

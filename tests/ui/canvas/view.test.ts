@@ -52,6 +52,14 @@ describe('fitting', () => {
     expect(fitted.height.section + fitted.height.blank).toBeGreaterThan(405);
   });
 
+  it('does not go down to a stamp for the sake of height: the page is slid instead', () => {
+    const low = { width: 900, height: 420, leastWidth: 0 };
+    const fitted = fit(measure([20, 40], [74, 40]), low);
+    // Fitted into the height it would be drawn at less than 2 px to the mm.
+    expect(fitted.zoom).toBeGreaterThanOrEqual(3);
+    expect(fitted.height.section + fitted.height.blank).toBeGreaterThan(420);
+  });
+
   it('keeps its size on a narrow screen', () => {
     const narrow = fit(measure([150, 20], [160, 16]), { width: 390, height: 600, leastWidth: 720 });
     const wide = fit(measure([150, 20], [160, 16]), { width: 720, height: 600, leastWidth: 0 });
